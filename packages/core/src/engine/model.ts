@@ -1,0 +1,280 @@
+/**
+ * The engine as the rest of the core reads it: plain JSON-able data in SI units, made from a sheet by `engine/load`.
+ * Every figure keeps the text that was printed and where it came from. A figure that the sheet does not give is
+ * absent: unknown is never zero.
+ */
+import type { Angle, Length, Pressure, Quantity, Ratio, Temperature, Time, Torque, Volume } from '../quantity/quantity.js';
+
+/** Where a figure comes from. `standing` says how far to trust it; the engine maker's manual outranks the rest. */
+export type Standing = 'manual' | 'part-maker' | 'measured' | 'rule-of-thumb' | 'memory' | 'invented' | 'unstated';
+export interface From {
+  readonly standing: Standing;
+  /** As written in the sheet, e.g. "manual p. 4-38". */
+  readonly text: string;
+  /** Key into `Engine.sources` when the sheet names one. */
+  readonly source?: string;
+}
+
+/** A printed figure: the text as typed, its value in SI, and its origin. */
+export interface Stated<Q> {
+  readonly text: string;
+  readonly value: Q;
+  readonly from: From;
+  readonly note?: string;
+}
+/** A printed window; either end may be open. `low` and `high` are inclusive. */
+export interface Window<Q> {
+  readonly low?: Q;
+  readonly high?: Q;
+}
+
+export type BankId = string;
+export type CylinderNumber = number;
+export type ValveKind = 'intake' | 'exhaust';
+/** One valve: `index` counts from the front of the engine among valves of its kind in that cylinder, from 1. */
+export interface ValveId {
+  readonly cylinder: CylinderNumber;
+  readonly kind: ValveKind;
+  readonly index: number;
+}
+
+export interface Bank {
+  readonly id: BankId;
+  /** From straight up, positive clockwise seen from the front of the engine. */
+  readonly angle: Angle;
+}
+export interface Cylinder {
+  readonly number: CylinderNumber;
+  readonly bank: BankId;
+  /** Place along the crank from the front, from 1; two cylinders on one crankpin share nothing but the throw. */
+  readonly place: number;
+  /** Crankpin direction relative to the crank's reference (throw of cylinder 1 = 0 unless stated), in the running sense. */
+  readonly throwAngle?: Angle;
+}
+export interface Layout {
+  readonly form: 'inline' | 'vee' | 'opposed';
+  readonly banks: readonly Bank[];
+  readonly cylinders: readonly Cylinder[];
+  /** Running sense seen from the front. */
+  readonly rotation: 'clockwise' | 'anticlockwise';
+  readonly firingOrder: readonly CylinderNumber[];
+  /** Crank angle from each firing to the next, in firing order, summing to 720 degrees; absent means even. */
+  readonly firingIntervals?: readonly Angle[];
+  /** Cylinder pitch along the crank where known; drawings assume one otherwise. */
+  readonly borePitch?: Stated<Length>;
+}
+
+export interface CrankTrain {
+  readonly bore?: Stated<Length>;
+  readonly stroke?: Stated<Length>;
+  readonly rodLength?: Stated<Length>;
+  readonly pinOffset?: Stated<Length>;
+  readonly compressionHeight?: Stated<Length>;
+  readonly deckHeight?: Stated<Length>;
+  readonly compressionRatio?: Stated<Ratio>;
+  readonly chamberVolume?: Stated<Volume>;
+  readonly wetLiners?: boolean;
+}
+
+/** Cam card. Events in crank degrees: intake opens BTDC, closes ABDC; exhaust opens BBDC, closes ATDC. */
+export interface CamEvents {
+  readonly intakeOpens: Angle;
+  readonly intakeCloses: Angle;
+  readonly exhaustOpens: Angle;
+  readonly exhaustCloses: Angle;
+}
+export interface CamCard {
+  /** `seat` events bound the whole open window; `at-lift` events were printed at a lift such as 0.050 in or 1 mm. */
+  readonly basis: 'seat' | 'at-lift';
+  readonly checkingLift?: Stated<Length>;
+  readonly events?: CamEvents;
+  /** Advertised (seat to seat) duration, where the card has it. */
+  readonly advertisedDuration?: { readonly intake: Angle; readonly exhaust: Angle };
+  readonly lobeLift?: { readonly intake?: Stated<Length>; readonly exhaust?: Stated<Length> };
+  readonly from: From;
+}
+
+export type ValveGearKind = 'pushrod' | 'overhead-rocker' | 'overhead-finger' | 'overhead-bucket';
+export type AdjusterPlace =
+  | 'stud-nut'
+  | 'pushrod-end-screw'
+  | 'valve-end-screw'
+  | 'shim-over-bucket'
+  | 'shim-under-bucket'
+  | 'finger-pivot'
+  | 'none';
+export interface ValveGear {
+  readonly kind: ValveGearKind;
+  readonly follower: 'flat' | 'roller';
+  readonly adjustment: 'hydraulic' | 'mechanical';
+  readonly intakeValves: number;
+  readonly exhaustValves: number;
+  readonly ratio?: Stated<Ratio>;
+  readonly adjuster: { readonly place: AdjusterPlace; readonly thread?: string; readonly pitch?: Stated<Length> };
+  /** Hydraulic: what the maker asks for. `turns` past zero lash and/or plunger travel window. */
+  readonly preload?: {
+    readonly turns?: Stated<Angle>;
+    readonly plungerTravel?: { readonly text: string; readonly window: Window<Length>; readonly from: From };
+  };
+  /** Mechanical: lash at the valve. A bare hot or cold figure leaves the other unknown. */
+  readonly lash?: {
+    readonly intake: LashFigures;
+    readonly exhaust: LashFigures;
+  };
+  readonly shims?: ShimStock;
+}
+export interface LashFigures {
+  readonly cold?: { readonly text: string; readonly window: Window<Length>; readonly from: From };
+  readonly hot?: { readonly text: string; readonly window: Window<Length>; readonly from: From };
+}
+export interface ShimStock {
+  readonly thinnest: Stated<Length>;
+  readonly thickest: Stated<Length>;
+  readonly step: Stated<Length>;
+  readonly rounding: 'nearest' | 'next-thinner' | 'next-thicker';
+}
+
+/** Plan position on a head or deck face, seen looking at the gasket face of the block from above the bank. */
+export interface Place {
+  /** Along the crank from the front end of the head. */
+  readonly x: Length;
+  /** Across, positive toward the exhaust side. */
+  readonly y: Length;
+}
+export type OpeningKind = 'bore' | 'water' | 'oil' | 'pushrod' | 'bolt' | 'dowel' | 'timing-drive';
+/** A hole in the gasket that must line up with head and block. */
+export interface Opening {
+  readonly id: string;
+  readonly kind: OpeningKind;
+  readonly at: Place;
+  readonly diameter: Length;
+  /** The gasket maker may block or meter an opening on purpose; then a match is "closed as drawn". */
+  readonly intent: 'open' | 'metered' | 'closed';
+}
+export interface Head {
+  readonly id: string;
+  readonly name: string;
+  readonly bank: BankId;
+  readonly cylinders: readonly CylinderNumber[];
+  readonly length: Length;
+  readonly width: Length;
+  readonly cylinderCentres: Readonly<Record<string, Place>>;
+  readonly valves: readonly (ValveId & { readonly at: Place; readonly diameter?: Length })[];
+  readonly gasket: {
+    readonly wayUp: string;
+    readonly thickness?: Stated<Length>;
+    readonly openings: readonly Opening[];
+    /** What goes on the gasket faces; dry unless the maker says otherwise. */
+    readonly dressing: string;
+    readonly from: From;
+  };
+}
+
+export type ThreadTreatment = 'oil' | 'sealer' | 'locker' | 'dry' | 'assembly-lube' | 'anti-seize' | 'as-supplied';
+export interface FastenerKind {
+  readonly id: string;
+  readonly name: string;
+  readonly thread: string;
+  /** Under-head length. */
+  readonly length: Stated<Length>;
+  readonly strengthClass?: string;
+  readonly use: 'once' | 'reuse' | 'reuse-to-length';
+  /** Longest allowed length for `reuse-to-length`. */
+  readonly lengthLimit?: Stated<Length>;
+}
+export interface Hole {
+  readonly id: string;
+  readonly fastener: string;
+  readonly at?: Place;
+  readonly opensInto: 'blind' | 'water' | 'oil' | 'air';
+  readonly depth?: Stated<Length>;
+  readonly onThread: ThreadTreatment;
+  readonly underHead: ThreadTreatment;
+}
+
+/** What one stage asks of each fastener it names. */
+export type StageAct =
+  | { readonly kind: 'torque'; readonly target: Window<Torque>; readonly text: string }
+  | { readonly kind: 'angle'; readonly target: Window<Angle>; readonly text: string }
+  | { readonly kind: 'loosen'; readonly amount: 'fully' | Angle; readonly text: string }
+  | { readonly kind: 'verify'; readonly target: Window<Torque>; readonly text: string }
+  | { readonly kind: 'stretch'; readonly target: Window<Length>; readonly text: string }
+  | { readonly kind: 'renew'; readonly text: string }
+  | { readonly kind: 'instruct'; readonly text: string };
+export interface Stage {
+  /** Counting from 1 over the joint's list. */
+  readonly number: number;
+  /** The manual's own stage label where several entries make one printed stage. */
+  readonly label?: string;
+  /** `all` holes of the joint, or the named ones. */
+  readonly holes: 'all' | readonly string[];
+  /** `in-order` and `reverse` follow the joint's visiting order; `as-listed` follows `holes`. */
+  readonly direction: 'in-order' | 'reverse' | 'as-listed';
+  readonly act: StageAct;
+  readonly note?: string;
+  readonly from: From;
+}
+export interface Joint {
+  readonly id: string;
+  readonly name: string;
+  readonly head?: string;
+  readonly fasteners: readonly FastenerKind[];
+  readonly holes: readonly Hole[];
+  /** Visiting order of a whole pass as printed. Absent when the manual prints none: `plan/tightening` then computes one and says so. */
+  readonly order?: { readonly holes: readonly string[]; readonly from: From };
+  readonly stages: readonly Stage[];
+  /** What the sheet says to do when a fastener turned by angle or stretch is in doubt. */
+  readonly whenInDoubt: string;
+  readonly wrench?: string;
+  readonly cautions: readonly string[];
+}
+
+/** The three forms in which manuals print a wear limit; the sheet's own form is kept, never turned into another. */
+export type WearLimit =
+  | { readonly form: 'absolute'; readonly window: Window<number>; readonly text: string }
+  | { readonly form: 'change-from-new'; readonly change: number; readonly text: string }
+  | { readonly form: 'clearance'; readonly window: Window<number>; readonly text: string };
+export interface InspectionLimit {
+  readonly part: string;
+  readonly what: string;
+  readonly quantity: 'length' | 'angle' | 'force' | 'torque' | 'pressure' | 'mass' | 'volume' | 'ratio' | 'stiffness' | 'temperature';
+  readonly whenNew?: { readonly window: Window<number>; readonly text: string };
+  readonly wear?: WearLimit;
+  /** Narrower scope: a cylinder, bank, grade or depth that the manual treats apart. */
+  readonly scope?: string;
+  readonly from: From;
+  readonly note?: string;
+}
+
+export interface SheetSource {
+  readonly title: string;
+  readonly locator?: string;
+  readonly standing: Standing;
+}
+/** A disagreement that does not stop the work: what was printed is kept, and the person decides. */
+export interface SheetCaution {
+  readonly code: string;
+  readonly message: string;
+  readonly line?: number;
+  readonly path: string;
+}
+export interface Engine {
+  readonly format: 1;
+  readonly name: string;
+  readonly invented: boolean;
+  readonly description: string;
+  readonly sources: Readonly<Record<string, SheetSource>>;
+  readonly layout: Layout;
+  readonly crankTrain: CrankTrain;
+  readonly cam?: CamCard;
+  readonly valveGear?: ValveGear;
+  readonly heads: readonly Head[];
+  readonly joints: readonly Joint[];
+  readonly limits: readonly InspectionLimit[];
+  readonly fluids: readonly { readonly name: string; readonly amount?: Stated<Volume>; readonly grade?: string; readonly from: From }[];
+  readonly runIn: readonly { readonly text: string; readonly time?: Stated<Time>; readonly speed?: string; readonly from: From }[];
+  /** Figures that the sheet says its maker did not print or that could not be read. */
+  readonly gaps: readonly string[];
+  readonly cautions: readonly SheetCaution[];
+}
+export type { Pressure, Quantity, Temperature };

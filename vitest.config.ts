@@ -1,0 +1,33 @@
+import { defineConfig } from 'vitest/config';
+
+const source = {
+  resolve: { conditions: ['source'] },
+  ssr: { resolve: { conditions: ['source'], externalConditions: ['source'] } },
+};
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        ...source,
+        test: { name: 'unit', include: ['packages/*/src/**/*.test.ts', 'packages/*/src/**/*.test.tsx', 'tests/unit/**/*.test.ts'], testTimeout: 30_000 },
+      },
+      {
+        ...source,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+    coverage: {
+      provider: 'v8',
+      include: ['packages/core/src/**/*.ts'],
+      exclude: ['**/*.test.ts', '**/*.suite.ts'],
+      reporter: ['text-summary', 'json-summary'],
+    },
+  },
+});
