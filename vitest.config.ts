@@ -10,7 +10,11 @@ export default defineConfig({
     projects: [
       {
         ...source,
-        test: { name: 'unit', include: ['packages/*/src/**/*.test.ts', 'packages/*/src/**/*.test.tsx', 'tests/unit/**/*.test.ts'], testTimeout: 30_000 },
+        test: {
+          name: 'unit',
+          include: ['packages/*/src/**/*.test.ts', 'packages/*/src/**/*.test.tsx', 'tests/unit/**/*.test.ts'],
+          testTimeout: 30_000,
+        },
       },
       {
         ...source,

@@ -1,0 +1,1 @@
+export const cylinders = 8;
