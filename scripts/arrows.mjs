@@ -5,9 +5,10 @@ import { fileURLToPath } from 'node:url';
 import { cruise } from 'dependency-cruiser';
 import config, { rulesFor } from '../.dependency-cruiser.mjs';
 
-const root = join(dirname(fileURLToPath(import.meta.url)), '..');
-process.chdir(root);
-const sources = ['core', 'store', 'report', 'server', 'cli', 'web'].map((name) => `packages/${name}/src`).filter((path) => existsSync(path));
+process.chdir(join(dirname(fileURLToPath(import.meta.url)), '..'));
+const sources = ['core', 'store', 'report', 'server', 'cli', 'web']
+  .map((name) => `packages/${name}/src`)
+  .filter((path) => existsSync(path));
 
 async function violationsIn(paths, rules) {
   const options = { ...rules.options, ruleSet: { forbidden: rules.forbidden }, validate: true };
@@ -19,17 +20,6 @@ async function violationsIn(paths, rules) {
 async function provesItself() {
   const summary = await violationsIn(['tests/arrows/packages/core/src'], rulesFor('tests/arrows/'));
   return summary.violations.some((violation) => violation.rule.name === 'core-quantity');
-}
-
-if (!(await provesItself())) {
-  console.error('arrows: the planted violation was not caught; the rules are not working');
-  process.exit(1);
-}
-const summary = await violationsIn([planted]);
-    return summary.violations.some((violation) => violation.rule.name === 'core-quantity');
-  } finally {
-    rmSync(planted);
-  }
 }
 
 if (!(await provesItself())) {
