@@ -1,0 +1,12 @@
+/** Mutation tests of the core: `npm run mutation`. The last figure is written in docs/mutation.md. */
+export default {
+  testRunner: 'vitest',
+  vitest: { configFile: 'vitest.mutation.config.ts' },
+  mutate: ['packages/core/src/**/*.ts', '!packages/core/src/**/*.{test,suite}.ts', '!packages/core/src/**/index.ts'],
+  reporters: ['clear-text', 'json'],
+  jsonReporter: { fileName: 'reports/mutation.json' },
+  clearTextReporter: { allowColor: false, logTests: false, reportTests: false, reportMutants: false },
+  concurrency: 2,
+  coverageAnalysis: 'perTest',
+  ignoreStatic: true,
+};
