@@ -3,7 +3,17 @@
  * Every figure keeps the text that was printed and where it came from. A figure that the sheet does not give is
  * absent: unknown is never zero.
  */
-import type { Angle, Length, Pressure, Quantity, Ratio, Temperature, Time, Torque, Volume } from '../quantity/quantity.js';
+import type {
+  Angle,
+  Length,
+  Pressure,
+  Quantity,
+  Ratio,
+  Temperature,
+  Time,
+  Torque,
+  Volume,
+} from '../quantity/quantity.js';
 
 /** Where a figure comes from. `standing` says how far to trust it; the engine maker's manual outranks the rest. */
 export type Standing = 'manual' | 'part-maker' | 'measured' | 'rule-of-thumb' | 'memory' | 'invented' | 'unstated';
@@ -19,6 +29,8 @@ export interface From {
 export interface Stated<Q> {
   readonly text: string;
   readonly value: Q;
+  /** Where the sheet prints a window for a single size: `value` is then its middle. */
+  readonly window?: Window<Q>;
   readonly from: From;
   readonly note?: string;
 }
@@ -48,6 +60,8 @@ export interface Cylinder {
   readonly bank: BankId;
   /** Place along the crank from the front, from 1; two cylinders on one crankpin share nothing but the throw. */
   readonly place: number;
+  /** Crankpin counted from the front, from 1, where the sheet says which cylinders share one. */
+  readonly crankpin?: number;
   /** Crankpin direction relative to the crank's reference (throw of cylinder 1 = 0 unless stated), in the running sense. */
   readonly throwAngle?: Angle;
 }
@@ -57,6 +71,7 @@ export interface Layout {
   readonly cylinders: readonly Cylinder[];
   /** Running sense seen from the front. */
   readonly rotation: 'clockwise' | 'anticlockwise';
+  /** Empty where the sheet does not print it: then no crank angle of any cylinder is known. */
   readonly firingOrder: readonly CylinderNumber[];
   /** Crank angle from each firing to the next, in firing order, summing to 720 degrees; absent means even. */
   readonly firingIntervals?: readonly Angle[];
@@ -73,6 +88,8 @@ export interface CrankTrain {
   readonly deckHeight?: Stated<Length>;
   readonly compressionRatio?: Stated<Ratio>;
   readonly chamberVolume?: Stated<Volume>;
+  /** As printed for the whole engine; the loader compares it with bore, stroke and count. */
+  readonly displacement?: Stated<Volume>;
   readonly wetLiners?: boolean;
 }
 
@@ -170,15 +187,24 @@ export interface Head {
   };
 }
 
-export type ThreadTreatment = 'oil' | 'sealer' | 'locker' | 'dry' | 'assembly-lube' | 'anti-seize' | 'as-supplied';
+/** `not-stated`: the sheet does not say; a person must look it up before the fastener goes in. */
+export type ThreadTreatment =
+  | 'oil'
+  | 'sealer'
+  | 'locker'
+  | 'dry'
+  | 'assembly-lube'
+  | 'anti-seize'
+  | 'as-supplied'
+  | 'not-stated';
 export interface FastenerKind {
   readonly id: string;
   readonly name: string;
   readonly thread: string;
   /** Under-head length. */
-  readonly length: Stated<Length>;
+  readonly length?: Stated<Length>;
   readonly strengthClass?: string;
-  readonly use: 'once' | 'reuse' | 'reuse-to-length';
+  readonly use: 'once' | 'reuse' | 'reuse-to-length' | 'not-stated';
   /** Longest allowed length for `reuse-to-length`. */
   readonly lengthLimit?: Stated<Length>;
 }
@@ -186,7 +212,7 @@ export interface Hole {
   readonly id: string;
   readonly fastener: string;
   readonly at?: Place;
-  readonly opensInto: 'blind' | 'water' | 'oil' | 'air';
+  readonly opensInto: 'blind' | 'water' | 'oil' | 'air' | 'not-stated';
   readonly depth?: Stated<Length>;
   readonly onThread: ThreadTreatment;
   readonly underHead: ThreadTreatment;
@@ -237,11 +263,28 @@ export type WearLimit =
 export interface InspectionLimit {
   readonly part: string;
   readonly what: string;
-  readonly quantity: 'length' | 'angle' | 'force' | 'torque' | 'pressure' | 'mass' | 'volume' | 'ratio' | 'stiffness' | 'temperature';
+  readonly quantity:
+    | 'length'
+    | 'angle'
+    | 'force'
+    | 'torque'
+    | 'pressure'
+    | 'mass'
+    | 'volume'
+    | 'ratio'
+    | 'stiffness'
+    | 'temperature';
   readonly whenNew?: { readonly window: Window<number>; readonly text: string };
   readonly wear?: WearLimit;
   /** Narrower scope: a cylinder, bank, grade or depth that the manual treats apart. */
   readonly scope?: string;
+  /** The same scope in parts, where the sheet gives it so. */
+  readonly applies?: {
+    readonly cylinders?: readonly CylinderNumber[];
+    readonly bank?: BankId;
+    readonly grade?: string;
+    readonly depth?: Stated<Length>;
+  };
   readonly from: From;
   readonly note?: string;
 }
@@ -271,8 +314,18 @@ export interface Engine {
   readonly heads: readonly Head[];
   readonly joints: readonly Joint[];
   readonly limits: readonly InspectionLimit[];
-  readonly fluids: readonly { readonly name: string; readonly amount?: Stated<Volume>; readonly grade?: string; readonly from: From }[];
-  readonly runIn: readonly { readonly text: string; readonly time?: Stated<Time>; readonly speed?: string; readonly from: From }[];
+  readonly fluids: readonly {
+    readonly name: string;
+    readonly amount?: Stated<Volume>;
+    readonly grade?: string;
+    readonly from: From;
+  }[];
+  readonly runIn: readonly {
+    readonly text: string;
+    readonly time?: Stated<Time>;
+    readonly speed?: string;
+    readonly from: From;
+  }[];
   /** Figures that the sheet says its maker did not print or that could not be read. */
   readonly gaps: readonly string[];
   readonly cautions: readonly SheetCaution[];
