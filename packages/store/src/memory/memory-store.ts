@@ -1,0 +1,102 @@
+/** A store in memory, for tests and for trying things out. A shelf outlives the store, so that it can be opened again. */
+import type { Envelope, StoredEnvelope } from '@gudgeon/core/record';
+import { admit, type Ledger } from '../admission.js';
+import { fromText, toText } from '../envelope-text.js';
+import type { AppendResult, JobSummary, Receipt, ReceiveClock, Store } from '../store.js';
+import { StoreFailure } from '../store-failure.js';
+
+interface Row {
+  readonly id: string;
+  readonly job: string;
+  readonly device: string;
+  readonly counter: number;
+  readonly hash: string;
+  readonly sequence: number;
+  readonly receivedAt: string;
+  readonly text: string;
+}
+export interface Shelf {
+  readonly rows: Row[];
+  readonly byId: Map<string, Row>;
+  readonly chains: Map<string, Row[]>;
+}
+
+export const emptyShelf = (): Shelf => ({ rows: [], byId: new Map(), chains: new Map() });
+
+const chainKey = (job: string, device: string) => JSON.stringify([job, device]);
+
+export function openMemoryStore(shelf: Shelf, clock: ReceiveClock): Store {
+  let open = true;
+  const whenOpen = <T>(work: () => T): Promise<T> => {
+    if (!open) return Promise.reject(new StoreFailure('failed', 'The log is closed.'));
+    return Promise.resolve(work());
+  };
+  return {
+    append: (batch) => whenOpen(() => appendBatch(shelf, clock, batch)),
+    entries: (job, after = 0) => whenOpen(() => entriesOf(shelf, job, after)),
+    jobs: () => whenOpen(() => summaries(shelf)),
+    close: async () => {
+      open = false;
+    },
+  };
+}
+
+function appendBatch(shelf: Shelf, clock: ReceiveClock, batch: readonly Envelope[]): AppendResult {
+  const before = shelf.rows.length;
+  const receivedAt = clock();
+  const receipts: Receipt[] = [];
+  for (const [index, entry] of batch.entries()) {
+    const admission = admit(entry, index, ledgerOf(shelf));
+    if (admission.kind === 'refused') {
+      takeBack(shelf, before);
+      return { ok: false, fault: admission.fault };
+    }
+    const duplicate = admission.kind === 'duplicate';
+    const held = duplicate ? admission.held : put(shelf, entry, receivedAt);
+    receipts.push({ id: entry.id, sequence: held.sequence, receivedAt: held.receivedAt, duplicate });
+  }
+  return { ok: true, value: receipts };
+}
+
+function ledgerOf(shelf: Shelf): Ledger {
+  const chain = (job: string, device: string) => shelf.chains.get(chainKey(job, device)) ?? [];
+  return {
+    entryWithId: (id) => shelf.byId.get(id),
+    tip: (job, device) => chain(job, device).at(-1),
+    idAtCounter: (job, device, counter) => chain(job, device).find((row) => row.counter === counter)?.id,
+  };
+}
+
+function put(shelf: Shelf, entry: Envelope, receivedAt: string): Row {
+  const { id, job, device, counter, hash } = entry;
+  const row: Row = { id, job, device, counter, hash, sequence: shelf.rows.length + 1, receivedAt, text: toText(entry) };
+  const key = chainKey(job, device);
+  const chain = shelf.chains.get(key) ?? [];
+  chain.push(row);
+  shelf.chains.set(key, chain);
+  shelf.byId.set(id, row);
+  shelf.rows.push(row);
+  return row;
+}
+
+function takeBack(shelf: Shelf, length: number): void {
+  while (shelf.rows.length > length) {
+    const row = shelf.rows.pop()!;
+    shelf.byId.delete(row.id);
+    shelf.chains.get(chainKey(row.job, row.device))?.pop();
+  }
+}
+
+function entriesOf(shelf: Shelf, job: string, after: number): StoredEnvelope[] {
+  const wanted = shelf.rows.filter((row) => row.job === job && row.sequence > after);
+  return wanted.map((row) => fromText(row.text, row.sequence, row.receivedAt));
+}
+
+function summaries(shelf: Shelf): JobSummary[] {
+  const found = new Map<string, JobSummary>();
+  for (const { job, sequence, receivedAt } of shelf.rows) {
+    const count = (found.get(job)?.count ?? 0) + 1;
+    found.set(job, { job, count, lastSequence: sequence, lastReceivedAt: receivedAt });
+  }
+  return [...found.values()];
+}
