@@ -23,8 +23,22 @@ export type Shape =
   | ({ readonly kind: 'polyline'; readonly points: readonly Point[]; readonly closed: boolean } & Drawn)
   | ({ readonly kind: 'circle'; readonly centre: Point; readonly radius: number } & Drawn)
   /** Angles in degrees, from +x toward +y. */
-  | ({ readonly kind: 'arc'; readonly centre: Point; readonly radius: number; readonly startDegrees: number; readonly endDegrees: number } & Drawn)
-  | { readonly kind: 'label'; readonly at: Point; readonly text: string; readonly size: number; readonly anchor: 'start' | 'middle' | 'end'; readonly part?: string; readonly state?: MarkState };
+  | ({
+      readonly kind: 'arc';
+      readonly centre: Point;
+      readonly radius: number;
+      readonly startDegrees: number;
+      readonly endDegrees: number;
+    } & Drawn)
+  | {
+      readonly kind: 'label';
+      readonly at: Point;
+      readonly text: string;
+      readonly size: number;
+      readonly anchor: 'start' | 'middle' | 'end';
+      readonly part?: string;
+      readonly state?: MarkState;
+    };
 
 /** A place that a person can touch or reach by keyboard. */
 export interface Touch {

@@ -1,0 +1,47 @@
+import type { CylinderNumber, ValveId, ValveKind } from '../engine/model.js';
+import type { Angle } from '../quantity/quantity.js';
+import type { MarkState } from './figure.js';
+
+/** State of each place by its key: hole id, opening id or `valveKey`. A place without an entry is `idle`. */
+export type Marks = Readonly<Record<string, MarkState>>;
+
+/** How every figure is fitted to the place where it is shown. */
+export interface Shown {
+  /**
+   * Width in CSS pixels at which the figure will be seen; labels, marks and touches keep their size for that width.
+   * Absent: 360, a phone.
+   */
+  readonly shownWidth?: number;
+}
+export interface FrontViewOptions extends Shown {
+  /** The bank mate(s) drawn fully; absent: the frontmost of each bank. */
+  readonly cylinder?: CylinderNumber;
+}
+export interface PlanOptions extends Shown {
+  /** Where the front of the engine lies on the page. `top` suits a tall phone screen. Absent: `left`. */
+  readonly front?: 'left' | 'top';
+}
+export interface HeadOptions extends PlanOptions {
+  /** Joint whose holes are drawn; absent: the first joint of that head. */
+  readonly joint?: string;
+  /** Visiting order to number; absent: the printed order of the joint. */
+  readonly order?: readonly string[];
+}
+export interface CamDialOptions extends Shown {
+  /** Draws one cylinder's pointer large and the rest thin; absent: all alike. */
+  readonly cylinder?: CylinderNumber;
+}
+/** One stop of a valve-setting plan as the drawing needs it. Angles from firing TDC of the first cylinder in the order. */
+export interface StopShown {
+  readonly crankAngle: Angle;
+  /** The stop before this one; absent at the first stop. */
+  readonly previous?: Angle;
+}
+
+/** The key of one valve in marks and touches, e.g. `3-intake-1`. */
+export const valveKey = (valve: { cylinder: CylinderNumber; kind: ValveKind; index: number }): string =>
+  `${valve.cylinder}-${valve.kind}-${valve.index}`;
+
+/** How a valve is named to a person: the index only where the cylinder has several of its kind. */
+export const valveName = (valve: ValveId, ofItsKind: number): string =>
+  `cylinder ${valve.cylinder} ${valve.kind}${ofItsKind > 1 ? ` ${valve.index}` : ''}`;
