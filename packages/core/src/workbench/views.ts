@@ -1,0 +1,246 @@
+/**
+ * What each screen shows, as data. Every view is computed whole from engine + log; a screen adds layout and nothing else.
+ * Texts here are plain words for the person at the bench; values carry their unit.
+ */
+import type { Figure } from '../drawing/index.js';
+import type { Engine, ValveId } from '../engine/index.js';
+
+/** A reason why something cannot be done now, and what to do about it. */
+export interface Hindrance {
+  readonly code: string;
+  readonly words: string;
+}
+/** Hazard text in three parts; `word` has the fixed meaning of ANSI Z535.4. */
+export interface Caution {
+  readonly word: 'WARNING' | 'CAUTION' | 'NOTICE';
+  readonly can: string;
+  readonly because: string;
+  readonly act: string;
+}
+export interface Progress {
+  readonly done: number;
+  readonly of: number;
+  readonly words: string;
+}
+/** An answer that a person can give; the screen makes one button and one key of it. */
+export interface Answer {
+  readonly id: string;
+  readonly label: string;
+  readonly key: string;
+  /** True for answers that say something is wrong; kept apart from the usual one. */
+  readonly unlike: boolean;
+}
+export interface Given {
+  readonly by: string;
+  readonly at: string;
+  readonly entry: string;
+}
+
+export interface NextAction {
+  readonly words: string;
+  /** Place in the program, e.g. `tighten/head-left`. */
+  readonly place: string;
+  readonly finished: boolean;
+}
+
+export interface GasketItemView {
+  readonly item: string;
+  readonly part?: string;
+  readonly title: string;
+  readonly instruction: string;
+  readonly state: 'open' | 'good' | 'bad';
+  readonly answers: readonly Answer[];
+  readonly given?: Given & { readonly seen: string };
+}
+export interface GasketView {
+  readonly head: string;
+  readonly title: string;
+  readonly dressing: string;
+  readonly origin: string;
+  readonly items: readonly GasketItemView[];
+  readonly current?: string;
+  readonly progress: Progress;
+  readonly finished: boolean;
+  readonly cautions: readonly Caution[];
+  readonly figure: Figure;
+}
+
+export interface LayOut {
+  readonly fastener: string;
+  readonly name: string;
+  readonly thread: string;
+  readonly length: string;
+  readonly use: string;
+  readonly count: number;
+}
+export interface HoleView {
+  readonly hole: string;
+  readonly expected: string;
+  readonly fastener: string;
+  readonly length: string;
+  readonly opensInto: string;
+  readonly onThread: string;
+  readonly underHead: string;
+  readonly state: 'empty' | 'right' | 'wrong';
+  readonly reason?: string;
+  readonly instance: number;
+  readonly given?: Given;
+}
+export interface FastenersView {
+  readonly joint: string;
+  readonly title: string;
+  readonly layOut: readonly LayOut[];
+  readonly holes: readonly HoleView[];
+  readonly current?: string;
+  readonly progress: Progress;
+  readonly finished: boolean;
+  readonly hindrances: readonly Hindrance[];
+  readonly cautions: readonly Caution[];
+  readonly figure: Figure;
+}
+
+export interface ActView {
+  readonly key: string;
+  readonly stage: number;
+  readonly stageName: string;
+  readonly kind: string;
+  readonly hole: string;
+  readonly instance: number;
+  readonly round: number;
+  /** "Tighten hole 7 to" */
+  readonly lead: string;
+  /** "95" or "37 to 43" or "+90": the very large number. Empty when the act has none. */
+  readonly number: string;
+  readonly unit: string;
+  /** As printed in the sheet. */
+  readonly printed: string;
+  readonly spoken: string;
+  readonly dressing: string;
+  readonly note?: string;
+  readonly origin: string;
+  readonly answers: readonly Answer[];
+  /** Set when the person reads a figure off a gauge (stretch): what the figure is. */
+  readonly reading?: { readonly name: string; readonly unit: string };
+}
+export interface ResumeView {
+  readonly words: string;
+  /** Acts to touch again, most recent last. */
+  readonly verify: readonly { readonly key: string; readonly hole: string; readonly words: string }[];
+  readonly roundAgain: boolean;
+  /** Set when the next fastener's stage is by angle or stretch: has it been turned already? */
+  readonly ask?: { readonly hole: string; readonly words: string; readonly answers: readonly Answer[] };
+}
+/** A computed figure shown beside the sheet's; never an instruction. */
+export interface Advisory {
+  readonly words: string;
+  readonly working: readonly string[];
+  readonly sources: readonly string[];
+}
+export interface TightenView {
+  readonly joint: string;
+  readonly title: string;
+  readonly order: string;
+  readonly orderOrigin: 'sheet' | 'computed' | 'as-listed';
+  readonly hindrances: readonly Hindrance[];
+  readonly resume?: ResumeView;
+  readonly current?: ActView;
+  readonly next?: ActView;
+  readonly progress: Progress;
+  readonly finished: boolean;
+  readonly cautions: readonly Caution[];
+  readonly advisory?: Advisory;
+  readonly figure: Figure;
+  readonly done: readonly { readonly key: string; readonly words: string; readonly given: Given }[];
+}
+
+export interface PartPlaceView {
+  readonly part: 'lifter' | 'pushrod' | 'rocker';
+  readonly valve: ValveId;
+  readonly place: string;
+  readonly tag?: string;
+  readonly rule: string;
+  readonly state: 'open' | 'fitted' | 'hindered';
+  readonly fitted?: Given & { readonly words: string };
+}
+export interface PartsView {
+  readonly parts: readonly ('lifter' | 'pushrod' | 'rocker')[];
+  readonly places: readonly PartPlaceView[];
+  readonly progress: Progress;
+  readonly finished: boolean;
+  readonly cautions: readonly Caution[];
+  readonly figures: Readonly<Partial<Record<'lifter' | 'pushrod' | 'rocker', Figure>>>;
+}
+
+export interface ValveSettingView {
+  readonly valve: ValveId;
+  readonly place: string;
+  readonly marginDegrees: number;
+  readonly state: 'open' | 'set' | 'checked' | 'bad';
+  readonly given?: Given & { readonly words: string };
+}
+export interface CrankStopView {
+  readonly crankDegrees: number;
+  readonly turn: string;
+  readonly sight: readonly string[];
+  readonly valves: readonly ValveSettingView[];
+  readonly figure: Figure;
+}
+export interface SettingRule {
+  readonly adjustment: 'preload' | 'lash' | 'shim' | 'fixed';
+  readonly words: string;
+  /** Working lines of the computed travel or lash per turn. */
+  readonly working: readonly string[];
+  readonly origin: string;
+  readonly intake: string;
+  readonly exhaust: string;
+}
+export interface ValvesView {
+  readonly rule: SettingRule;
+  readonly assumed: readonly string[];
+  readonly marginDegrees: number;
+  readonly stops: readonly CrankStopView[];
+  readonly refused: readonly { readonly valve: string; readonly reason: string }[];
+  readonly neighbour: readonly {
+    readonly valve: ValveId;
+    readonly place: string;
+    readonly words: string;
+    readonly marginDegrees: number;
+    readonly crankDegrees: number;
+  }[];
+  readonly progress: Progress;
+  readonly recheck: { readonly due: boolean; readonly words: string; readonly progress: Progress };
+  readonly finished: boolean;
+  readonly cautions: readonly Caution[];
+}
+export interface HereView {
+  readonly crankDegrees: number;
+  readonly may: readonly ValveSettingView[];
+  readonly mayNot: readonly { readonly valve: ValveId; readonly place: string; readonly reason: string }[];
+  readonly figure: Figure;
+}
+
+export interface RecordRow {
+  readonly what: string;
+  readonly value: string;
+  readonly limit: string;
+  readonly origin: string;
+  readonly by: string;
+  readonly at: string;
+  readonly entry: string;
+  readonly struck?: string;
+}
+export interface RecordView {
+  readonly title: string;
+  readonly invented: boolean;
+  readonly headCode: string;
+  readonly chain: string;
+  readonly entries: number;
+  readonly sections: readonly {
+    readonly title: string;
+    readonly rows: readonly RecordRow[];
+    readonly open: readonly string[];
+  }[];
+  readonly notUnderstood: readonly string[];
+  readonly cautions: readonly string[];
+}
+export type { Engine };
