@@ -1,0 +1,3 @@
+export type { Document, Table } from './document.js';
+export { documentHtml } from './html.js';
+export { recordDocument } from './record-document.js';
