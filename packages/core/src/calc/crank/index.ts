@@ -1,0 +1,17 @@
+export { apart, CYCLE, TURN, within } from './angle.js';
+export { rimAngle, rimChord, rimDistance } from './damper.js';
+export { type DeadCentres, deadCentres, pistonDrop } from './dead-centres.js';
+export { type FireIntervals, fireIntervals } from './fire-intervals.js';
+export { type FiringFault, type FiringTop, firingTops } from './firing.js';
+export { meanPistonSpeed } from './mean-speed.js';
+export { peakSpeedAngle } from './peak-speed.js';
+export { pinHeight, pistonAcceleration, pistonSpeed, type RodTooShort, type SliderCrank } from './slider-crank.js';
+export { type StopMethod, topFromStop } from './stop-method.js';
+export {
+  type CylinderThrow,
+  firingOrderAgainstThrows,
+  type PinDifference,
+  pinDifferences,
+  type ThrowDisagreement,
+  topAngleOfThrow,
+} from './throws.js';

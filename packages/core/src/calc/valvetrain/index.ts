@@ -1,0 +1,14 @@
+export {
+  type Adjuster,
+  lashPerTurn,
+  lifterFactor,
+  plungerTravel,
+  type ScrewPlace,
+  screwAdvance,
+  turnsForLash,
+  turnsForTravel,
+} from './adjuster.js';
+export { gapOfTravel, travelOfGap } from './collapsed-lifter.js';
+export { type LashGrowth, lashChange, thermalGrowth } from './hot-lash.js';
+export { valveLift } from './lift.js';
+export { type ArmTooShort, type RockerSweep, rockerSweep, type SquareAt } from './sweep.js';
