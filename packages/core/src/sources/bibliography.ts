@@ -1,0 +1,277 @@
+import type { BibliographyLine } from './source.js';
+
+/**
+ * Every source that a formula, a constant or a rule cites, by key. One line a place that is cited, not one a book:
+ * the locator is part of the line. Keep the groups; add a line where the subject is. Keys never change once published.
+ */
+export const BIBLIOGRAPHY = {
+  // Own work
+  'derived-here': {
+    title: 'Worked out from first principles',
+    locator: 'docstring of the calculation, docs/derivations',
+    standing: 'derived',
+  },
+  'shop-practice': {
+    title: 'Common practice of the trade, no published source',
+    locator: 'none',
+    standing: 'shop practice',
+  },
+
+  // Units
+  'si-units': {
+    title: 'Guide for the Use of the International System of Units, Special Publication 811',
+    author: 'National Institute of Standards and Technology, 2008',
+    locator: 'Appendix B: conversion factors, exact values in bold',
+    standing: 'recalled',
+  },
+  'inch-volume': {
+    title: 'Compression ratio worked by hand: 12.8704 cc per cubic inch of bore squared times stroke',
+    locator: 'constant of the displacement formula',
+    standing: 'read',
+    address: 'http://jniolon.classicpickup.com/compressionratio.html',
+  },
+
+  // Slider-crank and displacement
+  'heywood-crank': {
+    title: 'Internal Combustion Engine Fundamentals',
+    author: 'J. B. Heywood, 1988',
+    locator: 'section 2.2: geometrical properties of reciprocating engines',
+    standing: 'recalled',
+  },
+  'pulkrabek-crank': {
+    title: 'Engineering Fundamentals of the Internal Combustion Engine',
+    author: 'W. W. Pulkrabek',
+    locator: 'chapter 2, example 2-1',
+    standing: 'recalled',
+  },
+  'khurmi-crank': {
+    title: 'Theory of Machines, worked examples re-keyed as a public exercise companion',
+    author: 'R. S. Khurmi and J. K. Gupta',
+    locator: 'chapter 15, example 15.3: inertia forces in reciprocating parts',
+    standing: 'read',
+    address: 'https://github.com/FOSSEE/Scilab-TBC-Uploads/tree/master/213/CH15/EX15.3',
+    seen: 'inputs and method in the companion; the answers printed in the book are recalled',
+  },
+  'peak-piston-speed': {
+    title: 'How fast a piston travels, discussion with a worked 3.307 in stroke, 6.024 in rod',
+    locator: 'worked numbers for 6000 rpm',
+    standing: 'read',
+    address: 'http://www.quartermile.ws/forum/index.php?topic=7907.msg80124',
+  },
+
+  // Cam and valve motion
+  'cam-terms': {
+    title: 'SAE J604, engine terminology and nomenclature',
+    author: 'SAE International',
+    locator: 'valve timing terms',
+    standing: 'recalled',
+  },
+  'norton-cam': {
+    title: 'Cam Design and Manufacturing Handbook',
+    author: 'R. L. Norton',
+    locator: 'tables of peak velocity and acceleration of the standard curves',
+    standing: 'recalled',
+  },
+  'rothbart-cam': {
+    title: 'Cams: Design, Dynamics, and Accuracy',
+    author: 'H. A. Rothbart, 1956',
+    locator: 'tables of characteristics of the standard curves',
+    standing: 'recalled',
+  },
+  'polydyne-cam': {
+    title: 'Polydyne cam design, in Machine Design, 1953',
+    author: 'D. A. Stoddart',
+    locator: 'polynomial from boundary conditions',
+    standing: 'recalled',
+  },
+  'degree-wheel': {
+    title: 'How to use a degree wheel, re-posted text with worked readings',
+    locator: 'equal-lift method',
+    standing: 'read',
+    address: 'https://blog.decatech.com/how-to-wos/degree-wheel-murah-5f8779',
+  },
+
+  // Lifter preload and valve gear
+  'stud-nut-preload': {
+    title:
+      'Plunger travel from turns of a stud nut: the pivot falls by turns times pitch, the cup by (1 + 1/ratio) times that',
+    locator: 'docstring of the calculation',
+    standing: 'derived',
+  },
+  'stud-nut-turns': {
+    title: 'Light-truck service data, valve clearance adjustments, 1993',
+    locator: 'rocker nut: turns past zero lash by engine',
+    standing: 'read',
+    address:
+      'https://charm.mcallihan.com/Chevy%20Truck/1993/G%2030%20Van%20V8-454%207.4L/Repair%20and%20Diagnosis/Engine%2C%20Cooling%20and%20Exhaust/Engine/Tune-up%20and%20Engine%20Performance%20Checks/Valve%20Clearance/Adjustments',
+  },
+  'preload-window': {
+    title: 'Hydraulic lifter preload of 0.020 to 0.060 in, parts trade guide',
+    locator: 'preload paragraph',
+    standing: 'read',
+    address: 'https://www.motorstate.com/PumpItUp.htm',
+  },
+  'collapsed-gap': {
+    title: 'Passenger-car service data, valve clearance adjustments, 1990',
+    locator: 'allowed gap with the lifter collapsed; service pushrod lengths',
+    standing: 'read',
+    address:
+      'https://manuals.autorepairshq.com/Mercury/1990/Grand%20Marquis%20V8-351%205.8L/Repair%20and%20Diagnosis/Powertrain%20Management/Tune-up%20and%20Engine%20Performance%20Checks/Valve%20Clearance/Adjustments',
+  },
+  'shigley-spring': {
+    title: 'Mechanical Engineering Design',
+    author: 'J. E. Shigley',
+    locator: 'chapter 10: mechanical springs, example 10-1 and the critical frequency of helical springs',
+    standing: 'recalled',
+  },
+
+  // Threads and fasteners
+  'iso-68-1': {
+    title: 'ISO 68-1, general purpose screw threads, basic profile, metric',
+    author: 'International Organization for Standardization',
+    locator: 'basic profile',
+    standing: 'read',
+    address: 'https://obliczenia.icad.pl/gwinty/metryczne/gwMResultsExample.asp',
+    seen: 'a printed M10 example with the values of the national equivalent, not the standard',
+  },
+  'iso-261': {
+    title: 'ISO 261, general purpose metric screw threads, general plan',
+    author: 'International Organization for Standardization',
+    locator: 'diameter and pitch combinations',
+    standing: 'recalled',
+  },
+  'iso-724': {
+    title: 'ISO 724, general purpose metric screw threads, basic dimensions',
+    author: 'International Organization for Standardization',
+    locator: 'pitch and minor diameters',
+    standing: 'read',
+    address: 'http://www.ux.uis.no/~hirpa/6KdB/ME/StressArea.htm',
+    seen: 'formulas and values on a university page, not the standard',
+  },
+  'asme-b1-1': {
+    title: 'ASME B1.1, unified inch screw threads',
+    author: 'American Society of Mechanical Engineers',
+    locator: 'UNC and UNF basic dimensions, tensile stress areas',
+    standing: 'read',
+    address: 'https://ns1.engineersedge.com/hardware/ansi_inch_size_thread_stress_15800.htm',
+    seen: 'copied tables, not the standard',
+  },
+  'iso-898-1': {
+    title: 'ISO 898-1, mechanical properties of fasteners, bolts, screws and studs',
+    author: 'International Organization for Standardization',
+    locator: 'table of mechanical and physical properties',
+    standing: 'read',
+    address:
+      'http://usefastener.com/knowledge/403-mechanical-and-physical-properties-of-bolts-screws-and-studs-en-iso-898-1.html',
+    seen: 'a copied table, not the standard',
+  },
+  'iso-898-1-loads': {
+    title: 'ISO 898-1, minimum ultimate tensile loads and proof loads',
+    author: 'International Organization for Standardization',
+    locator: 'load tables, coarse and fine pitch',
+    standing: 'read',
+    address:
+      'http://usefastener.com/knowledge/404-minimum-ultimate-tensile-loads-for-metric-coarse-pitch-thread-en-iso-898-1.html',
+    seen: 'copied tables, not the standard',
+  },
+  'sae-j429': {
+    title: 'SAE J429, mechanical and material requirements for externally threaded fasteners',
+    author: 'SAE International',
+    locator: 'grades 2, 5 and 8: proof, yield and tensile strength',
+    standing: 'read',
+    address:
+      'https://www.china-bolts.com/sae-j429-mechanical-and-physical-property-for-the-different-property-classes-of-bolts-screws-and-studs',
+    seen: 'a summary table, not the standard',
+  },
+  'vdi-2230': {
+    title: 'VDI 2230 part 1, systematic calculation of highly stressed bolted joints',
+    author: 'Verein Deutscher Ingenieure',
+    locator: 'tightening torque, assembly preload, resilience, embedding',
+    standing: 'recalled',
+  },
+  'vdi-2230-table': {
+    title: 'VDI 2230, 2001 edition: assembly preload and torque, fine thread',
+    author: 'Verein Deutscher Ingenieure',
+    locator: 'table reprinted in a fastener catalogue, p. 685',
+    standing: 'read',
+    address: 'https://www.mastik.pt/wa_files/files/basic-html/page685.html',
+    seen: 'the reprinted table, not the guideline',
+  },
+  'vdi-2230-scatter': {
+    title: 'VDI 2230, 1986 edition: tightening factors by method',
+    author: 'Verein Deutscher Ingenieure',
+    locator: 'table of tightening factors',
+    standing: 'read',
+    address: 'http://www2.trfastenings.com/pages/Tightening+Factors+and+Tolerances',
+    seen: 'the reprinted table, not the guideline',
+  },
+  'iso-6789': {
+    title: 'ISO 6789, hand torque tools',
+    author: 'International Organization for Standardization',
+    locator: 'permissible deviation of ±4 % for most click wrenches',
+    standing: 'recalled',
+  },
+  'torque-wrench-adapter': {
+    title: 'TM 9-254, torque wrench with angled extension',
+    author: 'US Department of the Army',
+    locator: 'effective length with an adapter set at an angle',
+    standing: 'read',
+    address: 'http://firetrucksandequipment.tpub.com/TM-9-254/css/TM-9-254_92.htm',
+  },
+  'asme-pcc-1': {
+    title: 'ASME PCC-1, guidelines for pressure boundary bolted flange joint assembly',
+    author: 'American Society of Mechanical Engineers',
+    locator: 'legacy cross pattern and rounds',
+    standing: 'recalled',
+  },
+  'bolt-rounds': {
+    title: 'TB 9-2320-279-13&P-2, torque limits work package',
+    author: 'US Department of the Army',
+    locator: 'rounds at part torque; straight-row principle',
+    standing: 'read',
+    address: 'https://constructionpaletizedsystems.tpub.com/TB-9-2320-279-13-P-2/TB-9-2320-279-13-P-20163.htm',
+  },
+
+  // Measuring
+  'gum-type-a': {
+    title: 'JCGM 100, guide to the expression of uncertainty in measurement (GUM)',
+    author: 'Joint Committee for Guides in Metrology, 2008',
+    locator: '4.2 and 4.3: evaluation from repeats and from limits; 5.1.2: combination',
+    standing: 'recalled',
+  },
+  'gum-digits': {
+    title: 'JCGM 100, guide to the expression of uncertainty in measurement (GUM)',
+    author: 'Joint Committee for Guides in Metrology, 2008',
+    locator: '7.2.6: an uncertainty is quoted with at most two significant digits, and the value to the same place',
+    standing: 'recalled',
+  },
+  'gum-h1': {
+    title: 'JCGM 100 (GUM), example H.1: end gauge against a standard',
+    author: 'Joint Committee for Guides in Metrology, 2008',
+    locator: 'H.1',
+    standing: 'read',
+    address: 'https://github.com/cran/metRology',
+    seen: 'inputs, degrees of freedom and model in data file GUM.H.1.rda; the printed results are recalled',
+  },
+  'jcgm-106': {
+    title: 'JCGM 106, the role of measurement uncertainty in conformity assessment',
+    author: 'Joint Committee for Guides in Metrology, 2012',
+    locator: '7.4: conformance probability',
+    standing: 'read',
+    address: 'https://metrologyrules.com/2022/03',
+    seen: 'inputs of the example on a page about it; the document itself is recalled',
+  },
+  'iso-1': {
+    title: 'ISO 1, standard reference temperature for geometrical product specification',
+    author: 'International Organization for Standardization',
+    locator: '20 °C',
+    standing: 'recalled',
+  },
+  'reference-temperature': {
+    title: 'Length and dimensional measurements at NIST, J. Res. NIST 99(1), 1994',
+    author: 'D. A. Swyt',
+    locator: 'reference temperature 20 °C and thermal expansion of aluminium, steel and silicon',
+    standing: 'read',
+    address: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC8345254/',
+  },
+} as const satisfies Readonly<Record<string, BibliographyLine>>;
