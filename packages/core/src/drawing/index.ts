@@ -1,13 +1,17 @@
 export type { Figure, Fill, LineRole, MarkState, Point, Shape, Touch } from './figure.js';
-export {
-  type CamDialOptions,
-  type FrontViewOptions,
-  type HeadOptions,
-  type Marks,
-  type PlanOptions,
-  type Shown,
-  type StopShown,
-  valveKey,
-  valveName,
+export { frontView } from './front-view.js';
+export { stateWord } from './marks.js';
+export type {
+  CamDialOptions,
+  FrontViewOptions,
+  HeadOptions,
+  Marks,
+  PlanOptions,
+  Shown,
+  StopShown,
 } from './options.js';
+export { figureToSvg, type SvgTextStyle } from './pens/svg.js';
+export { type SvgElement, type SvgStyle, svgElements, viewBox } from './pens/svg-elements.js';
+export { figureToText } from './pens/text.js';
+export { LAYOUT_FLUID, PRINT, type Theme } from './pens/theme.js';
 export type { Figures } from './planned.js';

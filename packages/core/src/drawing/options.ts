@@ -1,5 +1,5 @@
-import type { CylinderNumber, ValveId, ValveKind } from '../engine/model.js';
-import type { Angle } from '../quantity/quantity.js';
+import type { CylinderNumber } from '../engine/index.js';
+import type { Angle } from '../quantity/index.js';
 import type { MarkState } from './figure.js';
 
 /** State of each place by its key: hole id, opening id or `valveKey`. A place without an entry is `idle`. */
@@ -31,17 +31,9 @@ export interface CamDialOptions extends Shown {
   /** Draws one cylinder's pointer large and the rest thin; absent: all alike. */
   readonly cylinder?: CylinderNumber;
 }
-/** One stop of a valve-setting plan as the drawing needs it. Angles from firing TDC of the first cylinder in the order. */
+/** One stop of a valve-setting plan as the drawing needs it. Angles from firing TDC of cylinder 1. */
 export interface StopShown {
   readonly crankAngle: Angle;
   /** The stop before this one; absent at the first stop. */
   readonly previous?: Angle;
 }
-
-/** The key of one valve in marks and touches, e.g. `3-intake-1`. */
-export const valveKey = (valve: { cylinder: CylinderNumber; kind: ValveKind; index: number }): string =>
-  `${valve.cylinder}-${valve.kind}-${valve.index}`;
-
-/** How a valve is named to a person: the index only where the cylinder has several of its kind. */
-export const valveName = (valve: ValveId, ofItsKind: number): string =>
-  `cylinder ${valve.cylinder} ${valve.kind}${ofItsKind > 1 ? ` ${valve.index}` : ''}`;

@@ -1,10 +1,10 @@
 /** Signatures of the figures while they are being drawn; each moves to its own file, and this one goes away. */
-import type { CamEvents, Engine, ValveId } from '../engine/model.js';
-import type { Angle } from '../quantity/quantity.js';
+import type { CamEvents, Engine, ValveId } from '../engine/index.js';
+import type { Angle } from '../quantity/index.js';
 import type { Figure } from './figure.js';
 import type { CamDialOptions, FrontViewOptions, HeadOptions, Marks, PlanOptions, Shown, StopShown } from './options.js';
 
-/** All crank angles: from firing TDC of the first cylinder of the firing order, in the running sense. */
+/** All crank angles: from firing TDC of cylinder 1, in the running sense. */
 export interface Figures {
   frontView(engine: Engine, crankAngle: Angle, options?: FrontViewOptions): Figure;
   headFromAbove(engine: Engine, headId: string, marks?: Marks, options?: HeadOptions): Figure;
