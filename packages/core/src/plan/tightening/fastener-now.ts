@@ -1,0 +1,54 @@
+/** Which fastener is, or should be, in a hole now. */
+import { fastenerOfHole, type StageAct } from '../../engine/index.js';
+import { type Ended, type FastenerPlaced, instanceKey, type Ledger, type OutWhy } from './ledger.js';
+
+export interface HoleFastener {
+  readonly hole: string;
+  readonly instance: number;
+  readonly placed?: FastenerPlaced;
+  readonly entry?: string;
+  /** Why the hole waits for a fastener; absent when one is in place. */
+  readonly waits?: 'missing' | 'opened' | OutWhy;
+  /** A used fastener may not go in here. */
+  readonly mustBeNew: boolean;
+  /** It replaces one that was taken out since the joint was last opened. */
+  readonly replaced: boolean;
+}
+
+/**
+ * The fastener that is, or should be, in a hole now: the highest instance that was placed and has not been taken out,
+ * else the instance after the last one that was.
+ */
+export function fastenerNow(ledger: Ledger, hole: string): HoleFastener {
+  const before = ledger.before.get(hole) ?? 0;
+  const ended = ledger.ended.filter((one) => one.hole === hole && one.instance > before);
+  const out = Math.max(before, ...ended.map((one) => one.instance));
+  const instance = Math.max(out + 1, ...placedIn(ledger, hole));
+  const last = ended.findLast((one) => one.instance === instance - 1);
+  const common = { hole, instance, mustBeNew: needsNew(ledger, hole, last), replaced: instance > before + 1 };
+  const inPlace = ledger.placed.get(instanceKey(hole, instance));
+  if (inPlace === undefined) return { ...common, waits: last?.why ?? (before > 0 ? 'opened' : 'missing') };
+  return { ...common, placed: inPlace.data, ...(inPlace.entry !== undefined && { entry: inPlace.entry }) };
+}
+
+function placedIn(ledger: Ledger, hole: string): number[] {
+  return [...ledger.placed.values()].filter((one) => one.data.hole === hole).map((one) => one.data.instance);
+}
+
+/** A used fastener is refused where the sheet says once, after a turn by angle that is in doubt, and after a renewal. */
+function needsNew(ledger: Ledger, hole: string, last: Ended | undefined): boolean {
+  if (last?.why === 'renewed' || last?.why === 'beyond') return true;
+  const once = fastenerOfHole(ledger.joint, hole)?.use === 'once';
+  if (last === undefined) return once && ledger.turnedBefore.has(hole);
+  return once || turnedByAngle(ledger, last);
+}
+
+const stretches = (kind: StageAct['kind'] | undefined): boolean => kind === 'angle' || kind === 'stretch';
+
+/** It was turned by angle or stretch, or was in doubt at a stage that does so. */
+function turnedByAngle(ledger: Ledger, last: Ended): boolean {
+  const doubtedAt = ledger.joint.stages.find((stage) => stage.number === last.stage)?.act.kind;
+  if (stretches(doubtedAt)) return true;
+  const its = ledger.recorded.filter((one) => one.act.hole === last.hole && one.done.instance === last.instance);
+  return its.some((one) => stretches(one.act.kind));
+}

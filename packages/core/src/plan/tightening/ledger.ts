@@ -1,0 +1,150 @@
+/**
+ * What the facts say about one joint since it was last opened: which fastener is in which hole, which acts are recorded
+ * for it, which stages have gone round again. Facts that do not fit the sheet are left out, never guessed at.
+ */
+import type { Joint } from '../../engine/model.js';
+import type { Fact, FactData } from '../facts.js';
+import { type Act, actKey, skipName, tighteningActs, type VisitingOrder, WHOLE_JOINT } from './acts.js';
+
+export type ActDone = FactData['act-done'];
+export type FastenerPlaced = FactData['fastener-placed'];
+
+export interface RecordedAct {
+  readonly act: Act;
+  readonly done: ActDone;
+  readonly entry?: string;
+  /** Place among the facts; later acts have higher ones. */
+  readonly at: number;
+}
+export type OutWhy = 'doubted' | 'renewed' | 'beyond';
+/** A fastener instance that must leave its hole, and why. */
+export interface Ended {
+  readonly hole: string;
+  readonly instance: number;
+  readonly stage: number;
+  readonly why: OutWhy;
+}
+export interface Placed {
+  readonly data: FastenerPlaced;
+  readonly entry?: string;
+}
+export interface Ledger {
+  readonly joint: Joint;
+  readonly order: VisitingOrder;
+  readonly acts: readonly Act[];
+  readonly recorded: readonly RecordedAct[];
+  readonly skipped: ReadonlyMap<string, string>;
+  /** Highest instance that each hole had before the joint was last opened. */
+  readonly before: ReadonlyMap<string, number>;
+  /** Holes whose fastener had been turned before the joint was last opened. */
+  readonly turnedBefore: ReadonlySet<string>;
+  readonly placed: ReadonlyMap<string, Placed>;
+  readonly ended: readonly Ended[];
+  readonly rounds: ReadonlyMap<number, number>;
+  /** Acts whose record was struck out and whose paint mark nobody has looked at since, as `stage/hole#instance`. */
+  readonly struck: ReadonlySet<string>;
+}
+
+export const instanceKey = (key: string, instance: number): string => `${key}#${instance}`;
+
+interface Open {
+  recorded: RecordedAct[];
+  skipped: Map<string, string>;
+  placed: Map<string, Placed>;
+  ended: Ended[];
+  rounds: Map<number, number>;
+  struck: Set<string>;
+  /** Highest instance named by any fact, in each hole, over all openings. */
+  highest: Map<string, number>;
+  before: Map<string, number>;
+  turnedBefore: Set<string>;
+}
+
+const nothingYet = (): Open => ({
+  recorded: [],
+  skipped: new Map(),
+  placed: new Map(),
+  ended: [],
+  rounds: new Map(),
+  struck: new Set(),
+  highest: new Map(),
+  before: new Map(),
+  turnedBefore: new Set(),
+});
+
+/** Folds the facts of one joint; facts of other joints pass by. */
+export function foldJoint(joint: Joint, facts: readonly Fact[]): Ledger {
+  const { order, acts } = tighteningActs(joint);
+  const named = new Map(acts.map((act) => [actKey(act), act]));
+  const holes = new Set(joint.holes.map((hole) => hole.id));
+  const skips = new Map(acts.map((act) => [skipName(joint.id, act), actKey(act)]));
+  const open = nothingYet();
+  facts.forEach((fact, at) => {
+    if (fact.kind === 'skipped') {
+      const key = skips.get(fact.data.what);
+      if (key !== undefined) open.skipped.set(key, fact.data.reason);
+    } else if ('joint' in fact.data && fact.data.joint === joint.id) {
+      takeIn(open, fact, at, named, holes);
+    }
+  });
+  return { joint, order, acts, ...open };
+}
+
+function takeIn(open: Open, fact: Fact, at: number, named: ReadonlyMap<string, Act>, holes: ReadonlySet<string>): void {
+  switch (fact.kind) {
+    case 'fastener-placed':
+      if (!holes.has(fact.data.hole)) return;
+      raise(open, fact.data);
+      open.placed.set(instanceKey(fact.data.hole, fact.data.instance), {
+        data: fact.data,
+        ...(fact.entry !== undefined && { entry: fact.entry }),
+      });
+      return;
+    case 'act-done': {
+      const act = named.get(actKey(fact.data));
+      if (act !== undefined) takeInAct(open, act, fact.data, at, fact.entry);
+      return;
+    }
+    case 'fastener-doubted':
+      if (!holes.has(fact.data.hole)) return;
+      raise(open, fact.data);
+      open.ended.push({ ...fact.data, why: 'doubted' });
+      return;
+    case 'walk-resumed':
+      resumed(open, fact.data);
+      return;
+    case 'act-struck':
+      open.struck.add(instanceKey(actKey(fact.data), fact.data.instance));
+      return;
+    case 'joint-opened':
+      startAfresh(open);
+      return;
+  }
+}
+
+function raise(open: Open, fastener: { readonly hole: string; readonly instance: number }): void {
+  open.highest.set(fastener.hole, Math.max(open.highest.get(fastener.hole) ?? 0, fastener.instance));
+}
+
+function takeInAct(open: Open, act: Act, data: ActDone, at: number, entry: string | undefined): void {
+  if (act.hole !== WHOLE_JOINT) raise(open, data);
+  open.recorded.push({ act, done: data, at, ...(entry !== undefined && { entry }) });
+  const ends = data.seen === 'beyond' || data.seen === 'renewed' ? data.seen : undefined;
+  if (ends !== undefined) open.ended.push({ hole: data.hole, instance: data.instance, stage: data.stage, why: ends });
+}
+
+function resumed(open: Open, data: FactData['walk-resumed']): void {
+  if (data.roundAgain) open.rounds.set(data.stage, (open.rounds.get(data.stage) ?? 1) + 1);
+  if (data.mark?.answer === 'clean') open.struck.delete(instanceKey(actKey(data.mark), data.mark.instance));
+}
+
+/** The joint was taken apart: what was tightened is no longer so, but instances go on counting. */
+function startAfresh(open: Open): void {
+  const turned = open.recorded.map((one) => one.act.hole);
+  const fresh = nothingYet();
+  Object.assign(open, fresh, {
+    highest: open.highest,
+    before: new Map(open.highest),
+    turnedBefore: new Set([...open.turnedBefore, ...turned]),
+  });
+}
