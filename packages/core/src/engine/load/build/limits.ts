@@ -1,0 +1,144 @@
+import { kindsOfUnit, parseWindow } from '../../../quantity/index.js';
+import type { InspectionLimit, WearLimit, Window } from '../../model.js';
+import type { Path } from '../document.js';
+import type { RawText, ReadWindow, SheetReader } from '../reader.js';
+import type { Sheet } from '../schema.js';
+import { given } from './machine.js';
+
+type RawLimit = NonNullable<Sheet['limits']>[number];
+type LimitKind = InspectionLimit['quantity'];
+/** The limit, and one unit in the last printed place of its figures, for comparisons. */
+export interface BuiltLimit {
+  readonly limit: InspectionLimit;
+  readonly path: Path;
+  readonly step: number;
+}
+
+export function buildLimits(sheet: Sheet, reader: SheetReader): readonly BuiltLimit[] {
+  return (sheet.limits ?? []).flatMap((raw, index) => {
+    const built = buildLimit(raw, ['limits', index], reader);
+    return built === undefined ? [] : [built];
+  });
+}
+
+function buildLimit(raw: RawLimit, path: Path, reader: SheetReader): BuiltLimit | undefined {
+  if (raw.whenNew === undefined && raw.wear === undefined) {
+    if (raw.note === undefined)
+      reader.fault('empty-limit', path, 'a limit has "whenNew", "wear" or, where only words are printed, a "note"');
+  }
+  const kind = raw.quantity ?? kindOf(raw, path, reader);
+  if (kind === undefined) return undefined;
+  const fresh = raw.whenNew === undefined ? undefined : reader.window(kind, raw.whenNew, [...path, 'whenNew']);
+  const wear = raw.wear === undefined ? undefined : readWear(raw.wear, kind, [...path, 'wear'], reader);
+  const limit: InspectionLimit = {
+    part: raw.part,
+    what: raw.what,
+    quantity: kind,
+    ...given('whenNew', fresh && { window: fresh.window as Window<number>, text: fresh.text }),
+    ...given('wear', wear?.limit),
+    ...scopeOf(raw, path, reader),
+    from: reader.from(raw.from, [...path, 'from']),
+    ...given('note', raw.note),
+  };
+  return { limit, path, step: Math.max(fresh?.step ?? 0, wear?.step ?? 0) };
+}
+
+function readWear(
+  raw: NonNullable<RawLimit['wear']>,
+  kind: LimitKind,
+  path: Path,
+  reader: SheetReader,
+): { readonly limit: WearLimit; readonly step: number } | undefined {
+  const [form, text, at] = formOf(raw, path);
+  const read: ReadWindow<number> | undefined = reader.window(kind, text, at);
+  if (read === undefined) return undefined;
+  if (form !== 'change-from-new') return { limit: { form, window: read.window, text: read.text }, step: read.step };
+  const change = read.window.high ?? read.window.low ?? 0;
+  if (change < 0) reader.fault('not-positive', at, 'a change from new is a size, without sign');
+  return { limit: { form, change, text: read.text }, step: read.step };
+}
+
+function formOf(raw: NonNullable<RawLimit['wear']>, path: Path): readonly [WearLimit['form'], RawText, Path] {
+  if (typeof raw !== 'object') return ['absolute', raw, path];
+  if ('changeFromNew' in raw) return ['change-from-new', raw.changeFromNew, [...path, 'changeFromNew']];
+  if ('clearance' in raw) return ['clearance', raw.clearance, [...path, 'clearance']];
+  return ['absolute', raw.absolute, [...path, 'absolute']];
+}
+
+const TRIED: readonly LimitKind[] = [
+  'length',
+  'angle',
+  'force',
+  'mass',
+  'torque',
+  'pressure',
+  'volume',
+  'temperature',
+  'stiffness',
+  'ratio',
+];
+
+/** The kind of quantity that the unit says; asks where the unit belongs to two kinds or is missing. */
+function kindOf(raw: RawLimit, path: Path, reader: SheetReader): LimitKind | undefined {
+  const [text, at] = firstText(raw, path);
+  if (text === undefined) return 'length';
+  if (typeof text === 'number') {
+    reader.fault('bare-number', at, `${text} has no unit; write it with its unit, or say quantity: ratio`);
+    return undefined;
+  }
+  const main = text.replace(/\s*\([^()]*\)\s*$/, '');
+  const fits = TRIED.filter((kind) => {
+    const read = parseWindow(kind, main);
+    return read.ok && (kind !== 'ratio' || read.value.unit !== '');
+  });
+  if (fits.length === 1) return fits[0];
+  if (fits.length > 1) {
+    reader.fault('which-quantity', at, `"${text}" may be ${fits.join(' or ')}; say which with quantity: ${fits[0]}`);
+    return undefined;
+  }
+  if (/[a-z°"%]/i.test(main) && kindsOfUnit(main.replace(/^.*\d\s*/, '')).length === 0) {
+    reader.fault(
+      'unit-unknown',
+      at,
+      `"${text.slice(0, 60)}" is not a value with a known unit; write for example 0.0018..0.0030 in, 45 deg or 80 lbf`,
+    );
+    return undefined;
+  }
+  reader.fault(
+    'bare-number',
+    at,
+    `"${text.slice(0, 60)}" is not a value with its unit; write for example 0.0018..0.0030 in, or say quantity: ratio`,
+  );
+  return undefined;
+}
+
+function firstText(raw: RawLimit, path: Path): readonly [RawText | undefined, Path] {
+  if (raw.whenNew !== undefined) return [raw.whenNew, [...path, 'whenNew']];
+  if (raw.wear === undefined) return [undefined, path];
+  const [, text, at] = formOf(raw.wear, [...path, 'wear']);
+  return [text, at];
+}
+
+function scopeOf(raw: RawLimit, path: Path, reader: SheetReader): Pick<InspectionLimit, 'scope' | 'applies'> {
+  if (raw.scope === undefined) return {};
+  if (typeof raw.scope === 'string') return { scope: raw.scope };
+  const at: Path = [...path, 'scope'];
+  const { cylinders, bank, grade, depth } = raw.scope;
+  const numbers = cylinders === undefined ? undefined : reader.selection(cylinders, [...at, 'cylinders'])?.map(Number);
+  const stated = reader.stated('length', depth, [...at, 'depth']);
+  const words = [
+    numbers && `cylinders ${numbers.join(', ')}`,
+    bank && `${bank} bank`,
+    grade && `grade ${grade}`,
+    stated && `at ${stated.text}`,
+  ].filter((each) => each !== undefined);
+  return {
+    scope: words.join(', '),
+    applies: {
+      ...given('cylinders', numbers),
+      ...given('bank', bank),
+      ...given('grade', grade),
+      ...given('depth', stated),
+    },
+  };
+}

@@ -1,0 +1,31 @@
+import type { Engine } from '../../model.js';
+import type { SheetReader } from '../reader.js';
+import type { Sheet } from '../schema.js';
+import { given } from './machine.js';
+
+export function buildFluids(sheet: Sheet, reader: SheetReader): Engine['fluids'] {
+  return (sheet.fluids ?? []).map((raw, index) => ({
+    name: raw.name,
+    ...given('amount', reader.stated('volume', raw.amount, ['fluids', index, 'amount'])),
+    ...given('grade', raw.grade),
+    from: reader.from(raw.from, ['fluids', index, 'from']),
+  }));
+}
+
+export function buildRunIn(sheet: Sheet, reader: SheetReader): Engine['runIn'] {
+  return (sheet.runIn ?? []).map((raw, index) => ({
+    text: raw.text,
+    ...given('time', reader.stated('time', raw.time, ['runIn', index, 'time'])),
+    ...given('speed', raw.speed),
+    from: reader.from(raw.from, ['runIn', index, 'from']),
+  }));
+}
+
+export function buildSources(sheet: Sheet): Engine['sources'] {
+  return Object.fromEntries(
+    Object.entries(sheet.sources ?? {}).map(([key, raw]) => [
+      key,
+      { title: raw.title, ...given('locator', raw.locator), standing: raw.standing },
+    ]),
+  );
+}

@@ -1,0 +1,135 @@
+import { type Document, isAlias, isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument } from 'yaml';
+import { done, type Outcome, refused } from '../../quantity/outcome.js';
+import { faultBeforeParsing } from './before-parsing.js';
+import { DEEPEST, MOST_FAULTS, MOST_VALUES } from './bounds.js';
+import type { SheetFault } from './fault.js';
+
+export type Path = readonly (string | number)[];
+export interface Position {
+  readonly line: number;
+  readonly column: number;
+}
+/** The sheet as plain data, and where each of its values stands in the text. */
+export interface SheetDocument {
+  readonly data: Readonly<Record<string, unknown>>;
+  /** Place of the value; of its nearest surrounding value where the path itself is not in the text. */
+  readonly positionOf: (path: Path) => Position | undefined;
+  /** A number as it was written, so that a trailing zero is kept; undefined for anything else. */
+  readonly writtenAt: (path: Path) => string | undefined;
+}
+
+/** `joints[0].stages[2].torque` */
+export function pathText(path: Path): string {
+  return path.reduce<string>(
+    (text, step) => (typeof step === 'number' ? `${text}[${step}]` : text === '' ? step : `${text}.${step}`),
+    '',
+  );
+}
+
+const key = (path: Path) => JSON.stringify(path);
+
+/** Text to data with positions. Refuses what is not a YAML mapping, says each fault's line, and never throws. */
+export function readDocument(text: string): Outcome<SheetDocument, readonly SheetFault[]> {
+  const early = faultBeforeParsing(text);
+  if (early !== undefined) return refused([early]);
+  const lines = new LineCounter();
+  let parsed: Document.Parsed;
+  try {
+    parsed = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: false, stringKeys: true });
+  } catch {
+    return refused([{ code: 'not-yaml', message: 'the text cannot be read as YAML: it nests too deep', path: '' }]);
+  }
+  const at = (offset: number): Position => {
+    const { line, col } = lines.linePos(offset);
+    return { line: Math.max(1, line), column: Math.max(1, col) };
+  };
+  if (parsed.errors.length > 0) return refused(parsed.errors.slice(0, MOST_FAULTS).map((each) => yamlFault(each, at)));
+  if (!isMap(parsed.contents)) {
+    const what = isSeq(parsed.contents) ? 'a list' : parsed.contents === null ? 'nothing' : 'a single value';
+    const message = `the sheet holds ${what}; a sheet is a mapping of keys, beginning with a line such as "gudgeon: 1"`;
+    return refused([{ code: 'not-a-mapping', message, path: '', line: 1, column: 1 }]);
+  }
+  return collect(parsed.contents, at);
+}
+
+function yamlFault(error: { message: string; code: string; pos: [number, number] }, at: (offset: number) => Position) {
+  const place = at(error.pos[0]);
+  const what = error.message.split('\n')[0] ?? 'unreadable';
+  const code = error.code === 'MULTIPLE_DOCS' ? 'several-documents' : 'not-yaml';
+  return { code, message: `line ${place.line}: not readable as YAML: ${what}`, path: '', ...place };
+}
+
+/** Walks the parsed nodes once, turning them into plain data and noting positions. */
+function collect(root: Node, at: (offset: number) => Position): Outcome<SheetDocument, readonly SheetFault[]> {
+  const positions = new Map<string, Position>();
+  const written = new Map<string, string>();
+  const faults: SheetFault[] = [];
+  let values = 0;
+  const refuse = (code: string, message: string, path: Path, place: Position | undefined) => {
+    if (faults.length < MOST_FAULTS) faults.push({ code, message, path: pathText(path), ...place });
+  };
+  const visit = (node: unknown, path: Path): unknown => {
+    const place = hasRange(node) ? at(node.range[0]) : undefined;
+    if (place !== undefined && !positions.has(key(path))) positions.set(key(path), place);
+    values++;
+    if (values > MOST_VALUES) {
+      if (values === MOST_VALUES + 1) refuse('too-many', `the sheet has more than ${MOST_VALUES} values`, path, place);
+      return undefined;
+    }
+    if (path.length > DEEPEST) {
+      refuse('too-deep', `line ${place?.line}: a sheet nests at most ${DEEPEST} deep`, path.slice(0, 3), place);
+      return undefined;
+    }
+    if (isAlias(node)) {
+      refuse(
+        'alias',
+        `${pathText(path)}: aliases ("*${node.source}") are not used in sheets; write the value out`,
+        path,
+        place,
+      );
+      return undefined;
+    }
+    if (isSeq(node)) return node.items.map((item, index) => visit(item, [...path, index]));
+    if (isMap(node)) return visitMap(node.items, path);
+    if (!isScalar(node)) return null;
+    if (typeof node.value === 'number' && node.source !== undefined) written.set(key(path), node.source);
+    return typeof node.value === 'bigint' ? Number(node.value) : node.value;
+  };
+  const visitMap = (pairs: readonly Pair[], path: Path): Record<string, unknown> => {
+    const result: Record<string, unknown> = Object.create(null);
+    const seen = new Map<string, Position | undefined>();
+    for (const pair of pairs) {
+      const name = isScalar(pair.key) ? String(pair.key.value) : '';
+      const place = hasRange(pair.key) ? at(pair.key.range[0]) : undefined;
+      const inner = [...path, name];
+      if (seen.has(name)) {
+        const first = seen.get(name)?.line;
+        refuse(
+          'key-twice',
+          `${pathText(inner)}: the key "${name}" stands twice (first on line ${first}); keep one`,
+          inner,
+          place,
+        );
+        continue;
+      }
+      seen.set(name, place);
+      if (place !== undefined) positions.set(key(inner), place);
+      result[name] = visit(pair.value, inner);
+    }
+    return { ...result };
+  };
+  const data = visit(root, []) as Record<string, unknown>;
+  if (faults.length > 0) return refused(faults);
+  const positionOf = (path: Path) => {
+    for (let length = path.length; length >= 0; length--) {
+      const found = positions.get(key(path.slice(0, length)));
+      if (found !== undefined) return found;
+    }
+    return undefined;
+  };
+  return done({ data, positionOf, writtenAt: (path) => written.get(key(path)) });
+}
+
+function hasRange(node: unknown): node is { readonly range: readonly [number, number, number] } {
+  return typeof node === 'object' && node !== null && 'range' in node && Array.isArray(node.range);
+}

@@ -1,0 +1,41 @@
+import { z } from 'zod';
+import { cam, crankTrain, head, layout, valveGear } from './schema-machine.js';
+import { from, words } from './schema-values.js';
+import { fluid, joint, limit, rows, runInStep } from './schema-work.js';
+
+const source = z.strictObject({
+  title: words,
+  locator: words.optional(),
+  standing: z.enum(['manual', 'part-maker', 'measured', 'rule-of-thumb', 'memory', 'invented', 'unstated']),
+});
+
+/** Shape of a sheet. What the texts mean, and whether they agree with each other, is read and checked after it. */
+export const sheetSchema = z
+  .strictObject({
+    gudgeon: z.literal(1).meta({ description: 'Version of the sheet format.' }),
+    name: words,
+    invented: z.boolean().meta({ description: 'True for an engine that does not exist.' }).optional(),
+    description: words.optional(),
+    defaultFrom: from.meta({ description: 'Origin of every figure that has no `from` of its own.' }).optional(),
+    sources: z.record(z.string().min(1).max(60), source).optional(),
+    layout,
+    crankTrain: crankTrain.optional(),
+    cam: cam.optional(),
+    valveGear: valveGear.optional(),
+    heads: z.array(head).max(8).optional(),
+    joints: z.array(joint).max(60).optional(),
+    limits: rows(limit).optional(),
+    fluids: rows(fluid).optional(),
+    runIn: rows(runInStep).optional(),
+    gaps: rows(words)
+      .meta({ description: 'Figures that the maker did not print or that could not be read.' })
+      .optional(),
+  })
+  .meta({ title: 'Engine sheet', description: 'An engine and the figures it is assembled to; see docs/sheet.md.' });
+
+export type Sheet = z.output<typeof sheetSchema>;
+
+/** JSON Schema (draft 2020-12) of the sheet as it is written: for editors, and for docs/schema/sheet.schema.json. */
+export function sheetJsonSchema(): Record<string, unknown> {
+  return z.toJSONSchema(sheetSchema, { io: 'input' }) as Record<string, unknown>;
+}
