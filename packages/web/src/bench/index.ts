@@ -1,0 +1,14 @@
+export { ActButton } from './act-button.js';
+export { BigTarget } from './big-target.js';
+export { changeSettings, type DeviceSettings, deviceSettings, useSettings } from './device-settings.js';
+export { NumberEntry } from './number-entry.js';
+export type { Gate } from './number-gate.js';
+export { Progress } from './progress.js';
+export { type Hazard, SignalPanel, type SignalWord } from './signal-panel.js';
+export { say, sayAgain, speechPossible } from './speech.js';
+export { toneAccepted, toneRefused } from './tones.js';
+export { useAwake } from './use-awake.js';
+export { type AwayReason, useAway } from './use-away.js';
+export { Verdict } from './verdict.js';
+export type { VerdictState } from './verdict-shape.js';
+export { type PastStep, YouWereHere } from './you-were-here.js';

@@ -1,0 +1,155 @@
+import { type KeyboardEvent, useId, useRef, useState } from 'react';
+import type { Action } from '../keys/index.js';
+import { bounceGuard } from '../keys/index.js';
+import { ActButton } from './act-button.js';
+import { complaintWords } from './complaint-words.js';
+import { emptyBuffer, type KeyBuffer, type Keyed, pressKey, shownNumber, takeText } from './key-buffer.js';
+import { Keypad } from './keypad.js';
+import { type Barrier, barrierFor, type GateRules } from './number-gate.js';
+import { NumberQuestion } from './number-question.js';
+import { toneRefused } from './tones.js';
+
+interface NumberEntryProps extends GateRules {
+  /** What is being measured and where, e.g. "Cylinder 3, lash, intake". */
+  readonly slot: string;
+  readonly sign?: boolean;
+  /** What to expect, shown small beneath, e.g. "0.000 in: three places". */
+  readonly ghost?: string;
+  readonly recordLabel?: string;
+  /** Called once per confirmed reading with the keys as keyed and the number as shown. */
+  readonly onRecord: (raw: string, shown: string) => void;
+}
+
+/** Takes one number by own keypad, keyboard or a gauge that types. Nothing is stored until Record. */
+export function NumberEntry({
+  slot,
+  sign = false,
+  ghost,
+  recordLabel = 'Record',
+  onRecord,
+  ...rules
+}: NumberEntryProps) {
+  const id = useId();
+  const field = useRef<HTMLInputElement>(null);
+  const guard = useRef(bounceGuard());
+  const [buffer, setBuffer] = useState<KeyBuffer>(emptyBuffer);
+  const [cleared, setCleared] = useState<KeyBuffer>();
+  const [complaint, setComplaint] = useState('');
+  const [question, setQuestion] = useState<Barrier & { kind: 'ask' }>();
+  const [answered, setAnswered] = useState<ReadonlySet<string>>(new Set());
+
+  const take = (keyed: Keyed) => {
+    setBuffer(keyed.buffer);
+    setAnswered(new Set());
+    setQuestion(undefined);
+    setComplaint(keyed.complaint ? complaintWords(keyed.complaint) : '');
+    if (keyed.complaint) toneRefused();
+  };
+  const press = (key: string) => {
+    if (key === 'Undo') take({ buffer: cleared ?? emptyBuffer });
+    else take(pressKey(buffer, key, sign));
+    setCleared(key === 'Clear' && buffer.raw !== '' ? buffer : undefined);
+    field.current?.focus();
+  };
+  const typed = (text: string) => {
+    const before = buffer.raw + buffer.letters;
+    setCleared(undefined);
+    if (text.startsWith(before)) take(takeText(buffer, text.slice(before.length), sign));
+    else take(takeText(emptyBuffer, text, sign));
+  };
+  const record = (agreed: ReadonlySet<string>) => {
+    const barrier = barrierFor(buffer, rules, agreed);
+    if (!barrier) {
+      onRecord(buffer.raw, shownNumber(buffer));
+      take({ buffer: emptyBuffer });
+      return;
+    }
+    toneRefused();
+    setQuestion(barrier.kind === 'ask' ? barrier : undefined);
+    setComplaint(barrier.kind === 'refuse' ? barrier.words : '');
+  };
+  const recordAction: Action = {
+    name: 'record',
+    label: recordLabel,
+    keys: ['Enter'],
+    available: true,
+    run: () => record(answered),
+  };
+  const guarded = () => guard.current.allows('record', performance.now()) && record(answered);
+  const onKey = (event: KeyboardEvent) => {
+    // A held Backspace would wipe a reading that the person cannot see being wiped.
+    if (event.key === 'Backspace' && event.repeat) event.preventDefault();
+    if (event.key !== 'Enter') return;
+    event.preventDefault();
+    if (!event.repeat) guarded();
+  };
+
+  return (
+    <div className="entry">
+      <div className="entry-armed">
+        <label className="entry-slot" htmlFor={id}>
+          {slot}
+        </label>
+        <span className="entry-line">
+          <input
+            id={id}
+            ref={field}
+            className="entry-input"
+            type="text"
+            inputMode="none"
+            autoComplete="off"
+            autoCorrect="off"
+            spellCheck={false}
+            data-armed
+            value={shownWhileKeying(buffer)}
+            placeholder="–"
+            aria-describedby={`${id}-ghost ${id}-said`}
+            onChange={(event) => typed(rawFrom(event.target.value, buffer))}
+            onKeyDown={onKey}
+          />
+          <span className="entry-unit">{rules.unit}</span>
+        </span>
+        <span className="entry-ghost" id={`${id}-ghost`}>
+          {ghost ?? (rules.places === undefined ? '' : `${rules.places} places after the point`)}
+        </span>
+      </div>
+      <div id={`${id}-said`} role="alert">
+        {complaint && <p className="entry-complaint">{complaint}</p>}
+      </div>
+      {question ? (
+        <NumberQuestion
+          question={question}
+          reading={`${shownNumber(buffer)} ${rules.unit}`}
+          yes={() => {
+            const agreed = new Set([...answered, question.about]);
+            setAnswered(agreed);
+            record(agreed);
+          }}
+          no={() => press('Clear')}
+        />
+      ) : (
+        <>
+          <Keypad press={press} sign={sign} />
+          <ActButton action={recordAction} run={guarded} />
+          <button
+            type="button"
+            className="act act-second apart"
+            data-bench-control="clear"
+            onClick={() => press(cleared ? 'Undo' : 'Clear')}
+          >
+            {cleared ? `Bring back ${shownNumber(cleared)}` : 'Clear'}
+          </button>
+        </>
+      )}
+    </div>
+  );
+}
+
+/** On the screen a leading zero stands before the point; the keys themselves are kept apart from it. */
+const shownWhileKeying = (buffer: KeyBuffer): string => shownNumber(buffer) + buffer.letters;
+
+/** Puts the keyed text back in place of the shown one where the field only grew. */
+function rawFrom(fieldText: string, buffer: KeyBuffer): string {
+  const shown = shownWhileKeying(buffer);
+  return fieldText.startsWith(shown) ? buffer.raw + buffer.letters + fieldText.slice(shown.length) : fieldText;
+}

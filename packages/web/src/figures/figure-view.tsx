@@ -1,0 +1,121 @@
+import type { Figure, Touch } from '@gudgeon/core/drawing';
+import { type KeyboardEvent, type MouseEvent, useId, useRef, useState } from 'react';
+import { DrawnShape } from './drawn-shape.js';
+import { neighbour, touchAt } from './neighbour.js';
+
+interface FigureViewProps {
+  readonly figure: Figure;
+  /** Called with the part's name when its place is touched; without it the figure is a picture only. */
+  readonly onTouch?: (part: string) => void;
+  /** The place that the screen is about now. */
+  readonly current?: string;
+  readonly caption?: string;
+  /** Keeps the figure to about a third of the screen's height, where a target must stand beside it. */
+  readonly low?: boolean;
+}
+/** Half a finger on the glass [CSS px]: 44 px across. */
+const fingerHalf = 22;
+
+/** Draws a figure of the core as SVG. Its places are buttons: one tab stop, arrow keys between them. */
+export function FigureView({ figure, onTouch, current, caption, low = false }: FigureViewProps) {
+  const id = useId();
+  const svg = useRef<SVGSVGElement>(null);
+  const { left, top, width, height } = figure.bounds;
+  const live = onTouch !== undefined && figure.touches.length > 0;
+
+  const onClick = (event: MouseEvent) => {
+    const matrix = svg.current?.getScreenCTM();
+    if (!matrix || !onTouch || event.detail === 0) return;
+    const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());
+    const touch = touchAt(figure.touches, at, fingerHalf / matrix.a);
+    if (touch) onTouch(touch.part);
+  };
+
+  return (
+    <figure className={low ? 'drawing drawing-low' : 'drawing'}>
+      <div className="drawing-sheet">
+        {/* The click reaches the places by their keys as well; on the sheet itself it only finds the nearest one. */}
+        {/* biome-ignore lint/a11y/useKeyWithClickEvents: see above */}
+        <svg
+          ref={svg}
+          className="drawing-svg"
+          viewBox={`${left} ${top} ${width} ${height}`}
+          role={live ? 'group' : 'img'}
+          aria-labelledby={`${id}-title`}
+          aria-describedby={`${id}-words`}
+          onClick={live ? onClick : undefined}
+        >
+          <title id={`${id}-title`}>{figure.title}</title>
+          <desc id={`${id}-words`}>{figure.description}</desc>
+          <g aria-hidden="true">
+            {figure.shapes.map((shape, index) => (
+              // A figure is made anew as a whole; its shapes have no name of their own.
+              // biome-ignore lint/suspicious/noArrayIndexKey: see above
+              <DrawnShape key={index} shape={shape} />
+            ))}
+          </g>
+          {live && <Places touches={figure.touches} current={current} onTouch={onTouch} />}
+        </svg>
+      </div>
+      {caption && <figcaption>{caption}</figcaption>}
+    </figure>
+  );
+}
+
+interface PlacesProps {
+  readonly touches: readonly Touch[];
+  readonly current: string | undefined;
+  readonly onTouch: (part: string) => void;
+}
+
+function Places({ touches, current, onTouch }: PlacesProps) {
+  const [roving, setRoving] = useState<string>();
+  const parts = useRef(new Map<string, SVGGElement>());
+  const stop = touches.find((t) => t.part === roving) ?? touches.find((t) => t.part === current) ?? touches[0];
+
+  const onKey = (event: KeyboardEvent, touch: Touch) => {
+    if (event.key === 'Enter' || event.key === ' ') {
+      event.preventDefault();
+      event.stopPropagation();
+      if (!event.repeat) onTouch(touch.part);
+      return;
+    }
+    const next = neighbour(touches, touch, event.key);
+    if (!event.key.startsWith('Arrow')) return;
+    event.preventDefault();
+    event.stopPropagation();
+    if (!next) return;
+    setRoving(next.part);
+    parts.current.get(next.part)?.focus();
+  };
+
+  return (
+    <g data-arrows>
+      {touches.map((touch) => (
+        // A button element cannot stand inside SVG.
+        // biome-ignore lint/a11y/useSemanticElements: see above
+        <g
+          key={touch.part}
+          ref={(element) => {
+            if (element) parts.current.set(touch.part, element);
+            else parts.current.delete(touch.part);
+          }}
+          className="place"
+          role="button"
+          tabIndex={touch.part === stop?.part ? 0 : -1}
+          aria-label={touch.name}
+          aria-current={touch.part === current ? 'true' : undefined}
+          data-part={touch.part}
+          onFocus={() => setRoving(touch.part)}
+          onKeyDown={(event) => onKey(event, touch)}
+          onClick={(event) => {
+            // Assistive technology presses without a place on the glass.
+            if (event.detail === 0) onTouch(touch.part);
+          }}
+        >
+          <circle className="place-ring" cx={touch.centre.x} cy={touch.centre.y} r={touch.reach} />
+        </g>
+      ))}
+    </g>
+  );
+}

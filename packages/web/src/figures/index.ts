@@ -1,0 +1,1 @@
+export { FigureView } from './figure-view.js';

@@ -1,0 +1,16 @@
+import type { JobState } from './job-state.js';
+
+/** What to tell the person about copies: "saved" only when the server has confirmed every entry. */
+export function copyWords(state: Pick<JobState, 'waiting' | 'trouble'>, now: number): string {
+  const waiting = state.waiting.length;
+  if (waiting === 0) return state.trouble ?? 'All entries saved';
+  const oldest = Math.min(...state.waiting.map((e) => Date.parse(e.at)));
+  const minutes = Math.max(0, Math.floor((now - oldest) / 60_000));
+  const age =
+    minutes < 1
+      ? ''
+      : minutes < 120
+        ? `, the oldest for ${minutes} min`
+        : `, the oldest for ${Math.floor(minutes / 60)} h`;
+  return `${waiting} ${waiting === 1 ? 'entry' : 'entries'} on this device only${age}`;
+}

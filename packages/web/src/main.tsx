@@ -1,0 +1,23 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import './css/tokens.css';
+import './css/base.css';
+import './css/controls.css';
+import './css/shell.css';
+import './css/bench.css';
+import './css/figure.css';
+import './css/screens.css';
+import './css/print.css';
+import { App } from './app.js';
+import { deviceSettings } from './bench/index.js';
+import { sendWhatWaits } from './log/index.js';
+
+document.documentElement.dataset.theme = deviceSettings().theme;
+sendWhatWaits();
+const root = document.getElementById('root');
+if (!root) throw new Error('index.html has no place for the program');
+createRoot(root).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

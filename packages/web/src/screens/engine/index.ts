@@ -1,0 +1,1 @@
+export { EngineScreen } from './engine-screen.js';

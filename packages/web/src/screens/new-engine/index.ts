@@ -1,0 +1,1 @@
+export { NewEngine } from './new-engine.js';

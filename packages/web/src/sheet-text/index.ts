@@ -1,0 +1,2 @@
+export { type CheckedSheet, checkSheet } from './check.js';
+export { type FieldPath, fieldText, setField } from './fields.js';

@@ -1,0 +1,18 @@
+import { useEffect, useState } from 'react';
+import { copyWords, type JobState } from '../log/index.js';
+
+/** Whether every entry has its second copy. Stands on each screen of a job, in words. */
+export function CopyState({ state }: { readonly state: JobState }) {
+  const [now, setNow] = useState(() => Date.now());
+  useEffect(() => {
+    const timer = window.setInterval(() => setNow(Date.now()), 20_000);
+    return () => window.clearInterval(timer);
+  }, []);
+  const waits = state.waiting.length > 0;
+  return (
+    <div className="copy-state" role="status" data-copies={waits || state.trouble ? 'waiting' : 'saved'}>
+      <strong>{copyWords(state, now)}</strong>
+      {waits && state.trouble && <span> · {state.trouble}</span>}
+    </div>
+  );
+}
