@@ -3,10 +3,9 @@ import type { Angle } from '../quantity/index.js';
 import { caseOutline } from './case-outline.js';
 import { compose, listed } from './compose.js';
 import { type CrankPose, crankPose, type Pose, pinAbove, strokeWord } from './crank-pose.js';
-import { boundsOf, joined, shapeBox } from './extent.js';
+import { type Box, boundsOf, joined, overlap, shapeBox } from './extent.js';
 import type { Figure, Point, Shape, Touch } from './figure.js';
 import { at, heading, hull, inDegrees, plus, polar, signed, times, within } from './geometry.js';
-import { placeLabels } from './lettering.js';
 import type { FrontViewOptions } from './options.js';
 import {
   arrowHead,
@@ -166,7 +165,7 @@ function blockCamPlace(sizes: DrawnSizes, bankAngles: readonly number[]): Point 
 }
 
 function runningGear(view: View): readonly Shape[] {
-  const { sizes, shown, crank } = view;
+  const { sizes, shown } = view;
   const { bore } = sizes;
   const shownPins = shown.map((pose) => pose.crankpin);
   const rest = hiddenPins(view);
@@ -196,12 +195,14 @@ function pinNumbers(view: View, scale: Scale): readonly Shape[] {
     const turn = Math.round(pose.crankpin) % 360;
     together.set(turn, [...(together.get(turn) ?? []), pose.cylinder]);
   }
-  const { bore } = view.sizes;
-  const wanted = [...together].map(([turn, cylinders]) => {
-    const centre = polar(CENTRE, view.sizes.throw, turn);
-    return { text: cylinders.join(' '), size: scale.small, centre, clear: bore * 0.12, must: false };
+  const drawn: Box[] = [];
+  return [...together].flatMap(([turn, cylinders]) => {
+    const number = label(polar(CENTRE, view.sizes.throw, turn), cylinders.join(' '), scale.small);
+    const box = shapeBox(number);
+    if (drawn.some((other) => overlap(box, other))) return [];
+    drawn.push(box);
+    return [number];
   });
-  return placeLabels(wanted, []).shapes;
 }
 function crankWeb(sizes: DrawnSizes, pin: number): readonly Shape[] {
   const { bore } = sizes;

@@ -1,5 +1,7 @@
 export type { Figure, Fill, LineRole, MarkState, Point, Shape, Touch } from './figure.js';
 export { frontView } from './front-view.js';
+export { gasketFigure } from './gasket-figure.js';
+export { headFromAbove } from './head-from-above.js';
 export { stateWord } from './marks.js';
 export type {
   CamDialOptions,
