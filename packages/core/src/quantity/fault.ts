@@ -37,6 +37,8 @@ function quote(given: string): string {
 
 const kindWord = (kind: QuantityKind): string => kind.replaceAll('-', ' ');
 
+const article = (kind: QuantityKind): string => `${/^a/.test(kind) ? 'an' : 'a'} ${kindWord(kind)}`;
+
 const unitList = (kind: QuantityKind): string =>
   unitsOf(kind)
     .slice(0, 4)
@@ -63,11 +65,11 @@ export function describeFault(fault: QuantityFault): string {
     case 'zero-denominator':
       return `${quote(fault.given)} divides by zero.`;
     case 'unit-missing':
-      return `${quote(fault.given)} has no unit: a ${kindWord(fault.kind)} needs one, such as ${unitList(fault.kind)}.`;
+      return `${quote(fault.given)} has no unit: ${article(fault.kind)} needs one, such as ${unitList(fault.kind)}.`;
     case 'unit-unknown':
       return `${quote(fault.given)} is not a unit of ${kindWord(fault.kind)}: use ${unitList(fault.kind)}.`;
     case 'unit-of-other-kind':
-      return `${quote(fault.given)} is a unit of ${fault.of.slice(0, 2).map(kindWord).join(' or ')}, but a ${kindWord(fault.kind)} is needed: use ${unitList(fault.kind)}.`;
+      return `${quote(fault.given)} is a unit of ${fault.of.slice(0, 2).map(kindWord).join(' or ')}, but ${article(fault.kind)} is needed: use ${unitList(fault.kind)}.`;
     case 'not-one-value':
       return `${quote(fault.given)} is a window: one value is needed here.`;
     case 'reversed':

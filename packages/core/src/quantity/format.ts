@@ -25,9 +25,10 @@ export function formatNumber(number: number, places: number): string {
   return kept === 0 ? sign + text : `${sign}${text.slice(0, -kept)}.${text.slice(-kept)}`;
 }
 
-function withUnit(text: string, unit: Unit): string {
+/** A printed number with its unit behind it; `magnitude` decides between `turn` and `turns`. */
+export function withUnit(text: string, unit: Unit, magnitude: number): string {
   if (unit.name === '' || unit.name.startsWith(':')) return text + unit.name;
-  return `${text} ${Math.abs(Number(text)) > 1 ? unit.plural : unit.name}`;
+  return `${text} ${Math.abs(magnitude) > 1 ? unit.plural : unit.name}`;
 }
 
 const numberText = (value: number, unit: Unit, places: number): string => formatNumber(siToNumber(unit, value), places);
@@ -38,7 +39,9 @@ const numberText = (value: number, unit: Unit, places: number): string => format
  */
 export function formatQuantity(kind: QuantityKind, value: number, unit: string, places: number): string {
   const found = unitOrThrow(kind, unit);
-  return Number.isFinite(value) ? withUnit(numberText(value, found, places), found) : NO_DATA;
+  if (!Number.isFinite(value)) return NO_DATA;
+  const text = numberText(value, found, places);
+  return withUnit(text, found, Number(text));
 }
 
 /** Text of a window: `0.0010..0.0025 in`, `<= 0.12 mm`, `>= 5 N`, or one value when both ends print alike. */
@@ -55,5 +58,5 @@ export function formatWindow(
   if (!Number.isFinite(low) || !Number.isFinite(high)) return NO_DATA;
   const from = numberText(low, found, places);
   const to = numberText(high, found, places);
-  return from === to ? withUnit(to, found) : withUnit(`${from}..${to}`, found);
+  return withUnit(from === to ? to : `${from}..${to}`, found, Number(to));
 }

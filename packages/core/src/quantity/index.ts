@@ -53,6 +53,16 @@ export {
   thou,
   turns,
 } from './constructors.js';
+export {
+  type DisplaySystem,
+  displayUnit,
+  inSystem,
+  inUnit,
+  matchingPlaces,
+  windowInSystem,
+  windowInUnit,
+} from './display.js';
+export { printedAlike } from './double-print.js';
 export { describeFault, type QuantityFault } from './fault.js';
 export { formatNumber, formatQuantity, formatWindow, NO_DATA } from './format.js';
 export { QUANTITY_KINDS, type QuantityKind, type QuantityOf, type QuantityTypes, toQuantityKind } from './kinds.js';
@@ -60,5 +70,20 @@ export { done, type Outcome, refused } from './outcome.js';
 export { LONGEST_TEXT, parseQuantity, parseWindow } from './parse.js';
 export type * from './quantity.js';
 export type { ReadOptions, Typed, TypedWindow } from './typed.js';
+export {
+  type Contribution,
+  combinedUncertainty,
+  exactly,
+  formatUncertain,
+  fromHalfWidth,
+  fromRepeats,
+  fromStep,
+  fromTriangle,
+  linear,
+  quadrature,
+  type Uncertain,
+  type UncertainStyle,
+  varianceShares,
+} from './uncertainty.js';
 export type { UnitSystem } from './unit-table.js';
 export { findUnit, fromUnit, kindsOfUnit, toUnit, type Unit, unitsOf } from './units.js';

@@ -35,7 +35,7 @@ export function parseQuantity<K extends QuantityKind>(
   const spread = read(kind, text, options);
   if (!spread.ok) return spread;
   const { middle, plusMinus, unit, places } = spread.value;
-  if (middle === undefined) return refused({ code: 'not-one-value', given: tidy(text) });
+  if (middle === undefined) return refused({ code: 'not-one-value', given: text.trim() });
   const typed = { text, value: middle as QuantityOf<K>, unit, places };
   return done(plusMinus === undefined ? typed : { ...typed, plusMinus });
 }

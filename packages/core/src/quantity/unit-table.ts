@@ -72,12 +72,12 @@ export const UNIT_ROWS: Readonly<Record<QuantityKind, readonly UnitRow[]>> = {
     ['ozf', `${POUND_FORCE}/16`, 'inch', 'oz'],
   ],
   pressure: [
-    ['kPa', '1000', 'metric'],
     ['MPa', '1000000', 'metric', 'N/mm2'],
-    ['GPa', '1000000000', 'metric'],
-    ['Pa', '1', 'metric'],
-    ['bar', '100000', 'metric'],
     ['psi', `${POUND_FORCE}/0.00064516`, 'inch', 'lbf/in2|lb/in2|lb/sq in'],
+    ['kPa', '1000', 'metric'],
+    ['bar', '100000', 'metric'],
+    ['Pa', '1', 'metric'],
+    ['GPa', '1000000000', 'metric'],
     ['kgf/cm2', '98066.5', 'metric', 'kg/cm2'],
   ],
   stiffness: [
@@ -117,8 +117,8 @@ export const UNIT_ROWS: Readonly<Record<QuantityKind, readonly UnitRow[]>> = {
   ],
   acceleration: [
     ['m/s2', '1', 'metric'],
-    ['g', '9.80665', 'both'],
     ['ft/s2', '0.3048', 'inch'],
+    ['g', '9.80665', 'both'],
     ['in/s2', '0.0254', 'inch'],
   ],
   'angular-speed': [

@@ -49,8 +49,8 @@ export const BIBLIOGRAPHY = {
     author: 'R. S. Khurmi and J. K. Gupta',
     locator: 'chapter 15, example 15.3: inertia forces in reciprocating parts',
     standing: 'read',
-    address: 'https://github.com/FOSSEE/Scilab-TBC-Uploads/tree/master/213/CH15/EX15.3',
-    seen: 'inputs and method in the companion; the answers printed in the book are recalled',
+    address: 'https://github.com/FOSSEE/Scilab-TBC-Uploads',
+    seen: 'inputs and method in the companion, 213/CH15/EX15.3; the answers printed in the book are recalled',
   },
   'peak-piston-speed': {
     title: 'How fast a piston travels, discussion with a worked 3.307 in stroke, 6.024 in rod',
