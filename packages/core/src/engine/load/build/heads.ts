@@ -208,7 +208,8 @@ const boreId = (id: string, partner: ReadonlyMap<number, number>) =>
   id.replace(/^bore-(\d+)$/, (_, number: string) => `bore-${partner.get(Number(number)) ?? number}`);
 
 export function turnedPlace(at: Place, headLength: Length): Place {
-  return { x: (headLength - at.x) as Length, y: at.y };
+  // Rounded to a nanometre, so that a turned place is the decimal that a person would have typed.
+  return { x: (Math.round((headLength - at.x) * 1e9) / 1e9) as Length, y: at.y };
 }
 
 /** Heads with one bolt opening in the gasket for each placed hole of their joints. */
