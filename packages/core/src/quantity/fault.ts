@@ -12,6 +12,8 @@ export type QuantityFault =
   | { readonly code: 'mark-question'; readonly given: string; readonly asDecimal: string; readonly asThousands: string }
   /** `1-1/2` is one and a half to some and a range to others. */
   | { readonly code: 'hyphen-question'; readonly given: string }
+  /** `13/8`: thirteen eighths, or one and three eighths with its space left out. */
+  | { readonly code: 'space-question'; readonly given: string; readonly asMixed: string; readonly asFraction: string }
   | { readonly code: 'zero-denominator'; readonly given: string }
   | { readonly code: 'unit-missing'; readonly kind: QuantityKind; readonly given: string }
   | { readonly code: 'unit-unknown'; readonly kind: QuantityKind; readonly given: string }
@@ -30,10 +32,12 @@ const SHOWN = 32;
 const CONTROL = /[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\p{Cs}]/gu;
 
 /** The typed text on one line, cut to a length that leaves room for the rest of the sentence. */
-function quote(given: string): string {
+function clip(given: string): string {
   const flat = [...given.replace(CONTROL, ' ')];
-  return `"${flat.length > SHOWN ? `${flat.slice(0, SHOWN).join('')}…` : flat.join('')}"`;
+  return flat.length > SHOWN ? `${flat.slice(0, SHOWN).join('')}…` : flat.join('');
 }
+
+const quote = (given: string): string => `"${clip(given)}"`;
 
 const kindWord = (kind: QuantityKind): string => kind.replaceAll('-', ' ');
 
@@ -62,6 +66,8 @@ export function describeFault(fault: QuantityFault): string {
       return `Is ${quote(fault.given)} ${fault.asDecimal} or ${fault.asThousands}? Type it one of these two ways.`;
     case 'hyphen-question':
       return `${quote(fault.given)} can be read in two ways: type a range as 1..2, and one and a half as 1 1/2.`;
+    case 'space-question':
+      return `Is ${quote(fault.given)} ${clip(fault.asMixed)} or ${clip(fault.asFraction)}? Type it one of these two ways.`;
     case 'zero-denominator':
       return `${quote(fault.given)} divides by zero.`;
     case 'unit-missing':

@@ -62,7 +62,7 @@ export {
   windowInSystem,
   windowInUnit,
 } from './display.js';
-export { printedAlike } from './double-print.js';
+export { lastPlace, printedAlike } from './double-print.js';
 export { describeFault, type QuantityFault } from './fault.js';
 export { formatNumber, formatQuantity, formatWindow, NO_DATA } from './format.js';
 export { QUANTITY_KINDS, type QuantityKind, type QuantityOf, type QuantityTypes, toQuantityKind } from './kinds.js';

@@ -23,12 +23,39 @@ function placesOf({ top, bottom }: Exact): number {
   return places;
 }
 
+/** `13/8` is thirteen eighths, or 1 3/8 with its space left out; `1 11/8` is neither a mixed number nor a fraction. */
+function askAboutSpace(
+  given: string,
+  sign: string,
+  whole: string,
+  top: string,
+  bottom: string,
+): QuantityFault | undefined {
+  if (BigInt(top) < BigInt(bottom)) return undefined;
+  if (whole !== '') return { code: 'not-a-number', given };
+  for (let at = 1; at < top.length; at += 1) {
+    const [head, rest] = [top.slice(0, at), top.slice(at)];
+    if (/^[1-9]/.test(rest) && BigInt(rest) < BigInt(bottom)) {
+      const [full, left] = [BigInt(top) / BigInt(bottom), BigInt(top) % BigInt(bottom)];
+      return {
+        code: 'space-question',
+        given,
+        asMixed: `${sign}${head} ${rest}/${bottom}`,
+        asFraction: `${sign}${full} ${left}/${bottom}`,
+      };
+    }
+  }
+  return undefined;
+}
+
 function readFraction(
-  [given, sign, whole = '0', top = '', bottom = '']: RegExpExecArray,
+  [given, sign = '', whole = '', top = '', bottom = '']: RegExpExecArray,
   rest: string,
 ): Result<ReadNumber> {
   if (/^0+$/.test(bottom)) return refused({ code: 'zero-denominator', given });
-  const magnitude = exactSum(exactDecimal(whole), exactQuotient(exactDecimal(top), exactDecimal(bottom)));
+  const question = askAboutSpace(given, sign, whole, top, bottom);
+  if (question !== undefined) return refused(question);
+  const magnitude = exactSum(exactDecimal(whole || '0'), exactQuotient(exactDecimal(top), exactDecimal(bottom)));
   const exact = sign === '-' ? exactNegative(magnitude) : magnitude;
   return done({ exact, places: placesOf(exact), signed: sign !== '', rest });
 }
@@ -39,7 +66,7 @@ function settleMarks(given: string, decimalMark: '.' | ','): Result<string> {
   if (marks.length > 1) return refused({ code: 'second-mark', given });
   if (marks !== '' && marks !== decimalMark && /^[1-9]\d{0,2}[.,]\d{3}$/.test(given)) {
     const asDecimal = given.replace(marks, decimalMark);
-    return refused({ code: 'mark-question', given, asDecimal: `${asDecimal}`, asThousands: given.replace(marks, '') });
+    return refused({ code: 'mark-question', given, asDecimal, asThousands: given.replace(marks, '') });
   }
   return done(given.replace(',', '.'));
 }
