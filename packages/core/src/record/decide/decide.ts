@@ -1,0 +1,64 @@
+/** What a wish of a person adds to the record, or why it does not. */
+import { refused } from '../../quantity/outcome.js';
+import type { EntryData } from '../entry.js';
+import { readEntryData } from '../reading/index.js';
+import type { RecordState } from '../state.js';
+import { decideDoubted, decideGasket, decideOpened, decidePlaced, decideResumed, decideSkipped } from './joints.js';
+import { type Decision, nothingToAdd, record } from './lookup.js';
+import { decideFitted, decideRechecked, decideTagged, decideValve } from './parts.js';
+import type { Command } from './refusal.js';
+import { decideAct } from './tighten.js';
+
+/**
+ * Judges a command against the record: the entries to write, an empty list when the record says it already, or a refusal
+ * with the reason as data. Pure: time, person and ids are put on by the edge that writes the entries.
+ */
+export function decide(state: RecordState, command: Command): Decision {
+  if (blank(command.data)) return refused({ code: 'reason-needed' });
+  const read = readEntryData(command.kind as string, command.data);
+  if (!read.ok) return read;
+  switch (command.kind) {
+    case 'sheet-adopted':
+      return state.sheet?.text === command.data.text ? nothingToAdd : record(command);
+    case 'gasket-checked':
+      return decideGasket(state, command.data);
+    case 'fastener-placed':
+      return decidePlaced(state, command.data);
+    case 'act-done':
+      return decideAct(state, command.data);
+    case 'walk-resumed':
+      return decideResumed(state, command.data);
+    case 'fastener-doubted':
+      return decideDoubted(state, command.data);
+    case 'joint-opened':
+      return decideOpened(state, command.data);
+    case 'part-tagged':
+      return decideTagged(state, command.data);
+    case 'part-fitted':
+      return decideFitted(state, command.data);
+    case 'valve-set':
+    case 'shim-measured':
+      return decideValve(state, command);
+    case 'valve-rechecked':
+      return decideRechecked(state, command.data);
+    case 'skipped':
+      return decideSkipped(state, command.data);
+    case 'note':
+      return record(command);
+    case 'struck-out':
+      return decideStruck(state, command.data);
+  }
+}
+
+/** What needs a reason is refused without one before anything else is looked at. */
+function blank(data: unknown): boolean {
+  if (typeof data !== 'object' || data === null || !('reason' in data)) return false;
+  return typeof data.reason === 'string' && data.reason.trim() === '';
+}
+
+/** Nothing is erased: an entry is struck out by a later one, with a reason, and stays readable. */
+function decideStruck(state: RecordState, data: EntryData['struck-out']): Decision {
+  const target = state.entries.find((one) => one.entry.id === data.entry);
+  if (target === undefined) return refused({ code: 'unknown-entry', entry: data.entry });
+  return target.struck === undefined ? record({ kind: 'struck-out', data }) : nothingToAdd;
+}

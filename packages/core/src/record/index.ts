@@ -1,0 +1,35 @@
+export { canonicalText } from './canonical.js';
+export { type ChainBreak, type ChainsHeld, headCode, verifyChain } from './chain.js';
+export { type Command, type Decision, decide, type NewEntry, type Refusal } from './decide/index.js';
+export { describeEntry } from './describe.js';
+export type {
+  EntryData,
+  EntryKind,
+  EntryOf,
+  Envelope,
+  KnownEntry,
+  PartKind,
+  Reading,
+  StoredEnvelope,
+} from './entry.js';
+export { inOrder, type LogEntry } from './order.js';
+export {
+  type DataFault,
+  ENTRY_KINDS,
+  isEntryKind,
+  readEntryData,
+  readEnvelope,
+  type ShapeFault,
+} from './reading/index.js';
+export { type EntryDraft, entryHash, hashOfText, NO_PREVIOUS, sealEntry } from './seal.js';
+export {
+  emptyRecord,
+  evolve,
+  foldEntries,
+  type ReadEntry,
+  type RecordState,
+  type Strike,
+  withEngine,
+} from './state.js';
+export { type TimelineRow, timeline } from './timeline.js';
+export { type KnownData, type NotUnderstood, type Understanding, type UpcastSteps, upcast } from './upcast.js';

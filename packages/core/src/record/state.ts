@@ -1,0 +1,133 @@
+/** The state of a record: its entries in order, which of them are struck out, and the facts that remain. */
+import type { Engine } from '../engine/model.js';
+import type { Fact } from '../plan/index.js';
+import { inOrder, type LogEntry } from './order.js';
+import { type KnownData, type Understanding, upcast } from './upcast.js';
+
+export interface Strike {
+  /** Id of the entry that strikes out. */
+  readonly by: string;
+  readonly reason: string;
+}
+export interface ReadEntry {
+  readonly entry: LogEntry;
+  readonly reading: Understanding;
+  readonly struck?: Strike;
+}
+export interface RecordState {
+  /** The engine of the adopted sheet, once somebody has loaded it; rules of joints and valves need it. */
+  readonly engine?: Engine;
+  readonly entries: readonly ReadEntry[];
+  /** What plans are folded from: understood, not struck out, in order. */
+  readonly facts: readonly Fact[];
+  /** The last sheet that was adopted. */
+  readonly sheet?: { readonly name: string; readonly text: string; readonly entry: string };
+}
+
+export const emptyRecord = (engine?: Engine): RecordState => ({
+  ...(engine && { engine }),
+  entries: [],
+  facts: [],
+});
+
+/** Folds a whole log. The answer does not depend on the order in which the entries are given. */
+export function foldEntries(entries: readonly LogEntry[], engine?: Engine): RecordState {
+  return stateOf(
+    inOrder(entries).map((entry) => ({ entry, reading: upcast(entry) })),
+    engine,
+  );
+}
+
+/** Takes one more entry into the state; an entry that is already there changes nothing. */
+export function evolve(state: RecordState, entry: LogEntry): RecordState {
+  const known = new Map(state.entries.map((one) => [one.entry.id, one]));
+  const ordered = inOrder([...state.entries.map((one) => one.entry), entry]);
+  return stateOf(
+    ordered.map((one) => ({ entry: one, reading: known.get(one.id)?.reading ?? upcast(one) })),
+    state.engine,
+  );
+}
+
+/** The same record, judged with a loaded engine. */
+export const withEngine = (state: RecordState, engine: Engine): RecordState => ({ ...state, engine });
+
+type Unstruck = Omit<ReadEntry, 'struck'>;
+
+function stateOf(read: readonly Unstruck[], engine: Engine | undefined): RecordState {
+  const strikes = strikesOf(read);
+  const entries = read.map((one): ReadEntry => {
+    const struck = strikes.get(one.entry.id);
+    return struck === undefined ? one : { ...one, struck };
+  });
+  const sheet = sheetOf(entries);
+  return { ...(engine && { engine }), entries, facts: factsOf(entries), ...(sheet && { sheet }) };
+}
+
+/** The strike that holds for each entry. A strike that is itself struck out does not hold. */
+function strikesOf(read: readonly Unstruck[]): ReadonlyMap<string, Strike> {
+  const strikes = new Map<string, Strike[]>();
+  for (const { entry, reading } of read) {
+    if (!reading.understood || reading.known.kind !== 'struck-out') continue;
+    const { entry: target, reason } = reading.known.data;
+    strikes.set(target, [...(strikes.get(target) ?? []), { by: entry.id, reason }]);
+  }
+  return heldStrikes(strikes);
+}
+
+/** Two entries that strike each other out cannot come from our own rules; the one that is asked about first then stands. */
+function heldStrikes(strikes: ReadonlyMap<string, readonly Strike[]>): ReadonlyMap<string, Strike> {
+  const held = new Map<string, Strike | undefined>();
+  const judge = (id: string): Strike | undefined => {
+    if (held.has(id)) return held.get(id);
+    held.set(id, undefined);
+    held.set(
+      id,
+      strikes.get(id)?.find((one) => judge(one.by) === undefined),
+    );
+    return held.get(id);
+  };
+  return new Map(
+    [...strikes.keys()].flatMap((id) => {
+      const strike = judge(id);
+      return strike === undefined ? [] : [[id, strike] as const];
+    }),
+  );
+}
+
+function factsOf(entries: readonly ReadEntry[]): readonly Fact[] {
+  const byId = new Map(entries.map((one) => [one.entry.id, one]));
+  return entries.flatMap((one) => factOf(one, byId));
+}
+
+function factOf({ entry, reading, struck }: ReadEntry, byId: ReadonlyMap<string, ReadEntry>): Fact[] {
+  if (!reading.understood || struck !== undefined) return [];
+  const { known } = reading;
+  switch (known.kind) {
+    case 'sheet-adopted':
+    case 'shim-measured':
+    case 'note':
+      return [];
+    case 'struck-out':
+      return actStruck(byId.get(known.data.entry), entry.id);
+    default:
+      return [{ ...known, entry: entry.id }];
+  }
+}
+
+/** A struck-out act leaves a question behind: it may have been turned all the same. */
+function actStruck(target: ReadEntry | undefined, by: string): Fact[] {
+  if (target?.struck?.by !== by || !target.reading.understood) return [];
+  const { known } = target.reading;
+  if (known.kind !== 'act-done') return [];
+  const { joint, stage, hole, instance } = known.data;
+  return [{ kind: 'act-struck', data: { joint, stage, hole, instance }, entry: by }];
+}
+
+function sheetOf(entries: readonly ReadEntry[]): RecordState['sheet'] {
+  const last = entries.findLast(
+    (one) => one.struck === undefined && one.reading.understood && one.reading.known.kind === 'sheet-adopted',
+  );
+  const known: KnownData | undefined = last?.reading.understood ? last.reading.known : undefined;
+  if (last === undefined || known?.kind !== 'sheet-adopted') return undefined;
+  return { name: known.data.name, text: known.data.text, entry: last.entry.id };
+}
