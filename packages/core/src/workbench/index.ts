@@ -1,1 +1,12 @@
+export { type Bench, givenBy, openBench, shownTime } from './bench.js';
+export { fastenersView } from './fasteners-view.js';
+export { gasketView } from './gasket-view.js';
+export { nextAction } from './next-action.js';
+export { partsView } from './parts-view.js';
+export { type Proposal, propose, proposeLook, proposeReturn, type ReturnAnswer } from './propose.js';
+export { recordView } from './record-view.js';
+export { bothLengths, preloadWorking, settingRule } from './setting-rule.js';
+export { tightenView } from './tighten-view.js';
+export { planDegrees, timingOf, type ValveChoices } from './valve-timing.js';
+export { hereView, valvesView } from './valves-view.js';
 export type * from './views.js';

@@ -3,7 +3,9 @@
  * Texts here are plain words for the person at the bench; values carry their unit.
  */
 import type { Figure } from '../drawing/index.js';
-import type { Engine, ValveId } from '../engine/index.js';
+import type { CamEvents, Engine, ValveId } from '../engine/index.js';
+import type { PartKind } from '../plan/index.js';
+import type { Angle } from '../quantity/index.js';
 
 /** A reason why something cannot be done now, and what to do about it. */
 export interface Hindrance {
@@ -81,6 +83,7 @@ export interface HoleView {
   readonly opensInto: string;
   readonly onThread: string;
   readonly underHead: string;
+  readonly mustBeNew: boolean;
   readonly state: 'empty' | 'right' | 'wrong';
   readonly reason?: string;
   readonly instance: number;
@@ -96,7 +99,8 @@ export interface FastenersView {
   readonly finished: boolean;
   readonly hindrances: readonly Hindrance[];
   readonly cautions: readonly Caution[];
-  readonly figure: Figure;
+  /** Absent for a joint that holds no head. */
+  readonly figure?: Figure;
 }
 
 export interface ActView {
@@ -143,47 +147,91 @@ export interface TightenView {
   readonly orderOrigin: 'sheet' | 'computed' | 'as-listed';
   readonly hindrances: readonly Hindrance[];
   readonly resume?: ResumeView;
+  /** The record of the current act was struck out: look for its paint mark before anything is turned. */
+  readonly look?: NonNullable<ResumeView['ask']>;
+  /** A hole that waits for its fastener comes before any act. */
+  readonly place?: { readonly hole: string; readonly words: string };
   readonly current?: ActView;
   readonly next?: ActView;
   readonly progress: Progress;
   readonly finished: boolean;
+  /** Acts left out with a reason: finished is then not complete. */
+  readonly skipped: readonly string[];
   readonly cautions: readonly Caution[];
+  /** Notes of the sheet itself. */
+  readonly notes: readonly string[];
   readonly advisory?: Advisory;
-  readonly figure: Figure;
+  /** Absent for a joint that holds no head. */
+  readonly figure?: Figure;
   readonly done: readonly { readonly key: string; readonly words: string; readonly given: Given }[];
 }
 
 export interface PartPlaceView {
-  readonly part: 'lifter' | 'pushrod' | 'rocker';
+  readonly part: PartKind;
   readonly valve: ValveId;
   readonly place: string;
   readonly tag?: string;
+  /** As tagged when it came out: which end is up, which face looks to the front. */
+  readonly end?: string;
+  readonly face?: string;
   readonly rule: string;
   readonly state: 'open' | 'fitted' | 'hindered';
   readonly fitted?: Given & { readonly words: string };
 }
 export interface PartsView {
-  readonly parts: readonly ('lifter' | 'pushrod' | 'rocker')[];
+  readonly parts: readonly PartKind[];
   readonly places: readonly PartPlaceView[];
+  readonly notes: readonly string[];
   readonly progress: Progress;
   readonly finished: boolean;
   readonly cautions: readonly Caution[];
-  readonly figures: Readonly<Partial<Record<'lifter' | 'pushrod' | 'rocker', Figure>>>;
+  readonly figures: Readonly<Partial<Record<PartKind, Figure>>>;
 }
 
 export interface ValveSettingView {
   readonly valve: ValveId;
+  /** As `valveKey` writes it: key of marks and touches in drawings. */
+  readonly key: string;
   readonly place: string;
   readonly marginDegrees: number;
   readonly state: 'open' | 'set' | 'checked' | 'bad';
   readonly given?: Given & { readonly words: string };
 }
 export interface CrankStopView {
+  /** From the firing dead centre of the first cylinder of the firing order. */
   readonly crankDegrees: number;
+  /** The same place as drawings count it, from firing dead centre of cylinder 1. */
+  readonly crankAngle: Angle;
+  readonly turnDegrees: number;
   readonly turn: string;
   readonly sight: readonly string[];
   readonly valves: readonly ValveSettingView[];
+  readonly finished: boolean;
+  /** Damper and pointer. */
   readonly figure: Figure;
+  /** All valves from above; those to set here are lit. */
+  readonly map: Figure;
+}
+export interface ShimsView {
+  readonly measured: readonly {
+    readonly valve: ValveId;
+    readonly key: string;
+    readonly place: string;
+    readonly gap?: string;
+    readonly shim?: string;
+  }[];
+  readonly progress: Progress;
+  readonly hindrances: readonly string[];
+  readonly choices: readonly {
+    readonly key: string;
+    readonly place: string;
+    readonly shim: string;
+    readonly gap: string;
+    readonly from: string;
+  }[];
+  readonly buy: readonly string[];
+  readonly unserved: readonly string[];
+  readonly proof: string;
 }
 export interface SettingRule {
   readonly adjustment: 'preload' | 'lash' | 'shim' | 'fixed';
@@ -196,17 +244,26 @@ export interface SettingRule {
 }
 export interface ValvesView {
   readonly rule: SettingRule;
+  /** Why there is no plan of stops; empty when there is one. */
+  readonly hindrances: readonly string[];
   readonly assumed: readonly string[];
-  readonly marginDegrees: number;
+  readonly marginDegrees?: number;
+  /** Seat events that the plan uses, for the drawings. */
+  readonly events?: CamEvents;
   readonly stops: readonly CrankStopView[];
   readonly refused: readonly { readonly valve: string; readonly reason: string }[];
   readonly neighbour: readonly {
     readonly valve: ValveId;
+    readonly key: string;
     readonly place: string;
     readonly words: string;
+    readonly permitted: boolean;
     readonly marginDegrees: number;
     readonly crankDegrees: number;
   }[];
+  /** Every valve of the engine with what is recorded. */
+  readonly valves: readonly ValveSettingView[];
+  readonly shims?: ShimsView;
   readonly progress: Progress;
   readonly recheck: { readonly due: boolean; readonly words: string; readonly progress: Progress };
   readonly finished: boolean;
@@ -214,9 +271,12 @@ export interface ValvesView {
 }
 export interface HereView {
   readonly crankDegrees: number;
+  readonly crankAngle: Angle;
   readonly may: readonly ValveSettingView[];
   readonly mayNot: readonly { readonly valve: ValveId; readonly place: string; readonly reason: string }[];
+  readonly sight: readonly string[];
   readonly figure: Figure;
+  readonly map: Figure;
 }
 
 export interface RecordRow {

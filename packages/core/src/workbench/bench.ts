@@ -1,0 +1,27 @@
+/** Engine and log together: what every view is computed from. */
+import type { Engine } from '../engine/index.js';
+import type { Fact } from '../plan/index.js';
+import { foldEntries, type LogEntry, type RecordState } from '../record/index.js';
+import type { Given } from './views.js';
+
+export interface Bench {
+  readonly engine: Engine;
+  readonly state: RecordState;
+  readonly facts: readonly Fact[];
+  readonly entries: ReadonlyMap<string, LogEntry>;
+}
+
+/** Folds the log once; every view of one moment shares the result. */
+export function openBench(engine: Engine, entries: readonly LogEntry[]): Bench {
+  const state = foldEntries(entries, engine);
+  return { engine, state, facts: state.facts, entries: new Map(entries.map((entry) => [entry.id, entry])) };
+}
+
+/** "2026-11-25 10:04": the local time of the device that wrote the entry, without its offset. */
+export const shownTime = (at: string): string => at.slice(0, 16).replace('T', ' ');
+
+/** Who and when of an entry; undefined for a fact without one. */
+export function givenBy(bench: Bench, entry: string | undefined): Given | undefined {
+  const envelope = entry === undefined ? undefined : bench.entries.get(entry);
+  return envelope && { by: envelope.person, at: shownTime(envelope.at), entry: envelope.id };
+}

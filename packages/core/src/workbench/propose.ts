@@ -1,0 +1,62 @@
+/** The one way from a wish of a person to entries of the log: the record's rules, and what only the whole bench can judge. */
+import { describeRefusal, permittedAt } from '../calc/valve-setting/index.js';
+import { valveName } from '../engine/index.js';
+import { type ArrivalReason, answerLook, answerResume, type MarkAnswer, resumeQuestion, walk } from '../plan/index.js';
+import { done, type Outcome, refused } from '../quantity/index.js';
+import { type Command, decide, type EntryData, type NewEntry } from '../record/index.js';
+import type { Bench } from './bench.js';
+import { refusalWords } from './refusal-words.js';
+import { timingOf, type ValveChoices } from './valve-timing.js';
+
+export type Proposal = Outcome<readonly NewEntry[], string>;
+
+/**
+ * Judges a command: the entries to write (none when the record says it already), or one clear line why not. A valve is
+ * refused where the crank stands with its follower off the base circle or too near to it.
+ */
+export function propose(bench: Bench, command: Command, choices: ValveChoices = {}): Proposal {
+  if (command.kind === 'valve-set') {
+    const reason = crankRefusal(bench, command.data, choices);
+    if (reason !== undefined) return refused(reason);
+  }
+  const decision = decide(bench.state, command);
+  return decision.ok ? done(decision.value) : refused(refusalWords(bench.engine, decision.fault));
+}
+
+function crankRefusal(bench: Bench, data: EntryData['valve-set'], choices: ValveChoices): string | undefined {
+  if (data.crankDegrees === undefined) return undefined;
+  const timing = timingOf(bench.engine, choices);
+  if (!timing.ok) return undefined;
+  const verdict = permittedAt(timing.value, data.crankDegrees);
+  const no = verdict.refused.find((one) => one.cylinder === data.valve.cylinder && one.valve === data.valve.kind);
+  return no && `${valveName(bench.engine, data.valve)} may not be set here. ${describeRefusal(no)}`;
+}
+
+export interface ReturnAnswer {
+  readonly arrival: ArrivalReason;
+  /** Acts touched again, as `stage/hole`. */
+  readonly verified: readonly string[];
+  readonly mark?: MarkAnswer;
+}
+
+/** The entries for the page "You were here"; refused until everything on it was touched. */
+export function proposeReturn(bench: Bench, jointId: string, answer: ReturnAnswer): Proposal {
+  const joint = bench.engine.joints.find((one) => one.id === jointId);
+  const question = joint && resumeQuestion(joint, bench.facts, { why: answer.arrival });
+  if (question === undefined) return done([]);
+  const facts = answerResume(question, answer);
+  if (facts.ok) return done(facts.value);
+  return refused(
+    facts.fault.code === 'not-all-touched'
+      ? `Touch these as well: ${facts.fault.missing.join(', ')}.`
+      : `Hole ${facts.fault.hole}: say whether the paint mark is there.`,
+  );
+}
+
+/** The entries for the answer to "look for the paint mark" after an act was struck out. */
+export function proposeLook(bench: Bench, jointId: string, mark: MarkAnswer): Proposal {
+  const joint = bench.engine.joints.find((one) => one.id === jointId);
+  const offer = joint && walk(joint, bench.facts).current;
+  if (joint === undefined || offer?.kind !== 'look') return refused('Nothing here waits for a look at a paint mark.');
+  return done(answerLook(joint, offer, mark));
+}

@@ -1,0 +1,139 @@
+/** One line of the record for each entry: what, value, limit and its origin, who and when. */
+import { type Joint, jointById, type ValveId, valveName } from '../engine/index.js';
+import type { Seen } from '../plan/index.js';
+import type { EntryData, EntryKind, KnownData } from '../record/index.js';
+import type { Bench } from './bench.js';
+import { kindText } from './fastener-words.js';
+import { settingRule } from './setting-rule.js';
+
+/** What a row says; who, when and strike are added from the envelope. */
+export interface RowWords {
+  readonly what: string;
+  readonly value: string;
+  readonly limit?: string;
+  readonly origin?: string;
+}
+type Writer<K extends EntryKind> = (bench: Bench, data: EntryData[K]) => RowWords;
+
+const seenWords: Readonly<Record<Seen, string>> = {
+  reached: 'reached, wrench clicked',
+  'turned-and-marked': 'turned and marked',
+  loosened: 'loosened',
+  held: 'held, did not move',
+  moved: 'moved before the value',
+  within: 'within',
+  short: 'short of the window',
+  beyond: 'beyond the window',
+  renewed: 'renewed',
+  followed: 'done as said',
+  'mark-found': 'paint mark found on return',
+};
+
+const jointOf = (bench: Bench, id: string): Joint | undefined => jointById(bench.engine, id);
+const jointName = (bench: Bench, id: string) => jointOf(bench, id)?.name ?? id;
+const headName = (bench: Bench, id: string) => bench.engine.heads.find((head) => head.id === id)?.name ?? id;
+const placeName = (bench: Bench, valve: ValveId) => valveName(bench.engine, valve);
+const holeName = (bench: Bench, joint: string, hole: string) =>
+  `${jointName(bench, joint)}, ${hole === 'all' ? 'whole joint' : `hole ${hole}`}`;
+
+const instanceWords = (instance: number) => (instance > 1 ? `, fastener ${instance} in this hole` : '');
+
+function placedRow(bench: Bench, data: EntryData['fastener-placed']): RowWords {
+  const joint = jointOf(bench, data.joint);
+  const given = joint?.fasteners.find((kind) => kind.id === data.fastener);
+  const asked = joint?.fasteners.find(
+    (kind) => kind.id === joint.holes.find((hole) => hole.id === data.hole)?.fastener,
+  );
+  const measured = data.length === undefined ? '' : `, measured ${data.length.text}`;
+  const condition = data.condition === undefined ? '' : `${data.condition} `;
+  return {
+    what: holeName(bench, data.joint, data.hole),
+    value: `${condition}${given === undefined ? data.fastener : kindText(given)}${measured}; thread ${data.onThread}, under head ${data.underHead}${instanceWords(data.instance)}`,
+    ...(asked && { limit: kindText(asked), origin: asked.length?.from.text ?? '' }),
+  };
+}
+
+function actRow(bench: Bench, data: EntryData['act-done']): RowWords {
+  const stage = jointOf(bench, data.joint)?.stages.find((one) => one.number === data.stage);
+  const reading = data.reading === undefined ? '' : `, read ${data.reading.text}`;
+  const round = data.round > 1 ? `, round ${data.round}` : '';
+  return {
+    what: `${holeName(bench, data.joint, data.hole)}, stage ${stage?.label ?? data.stage}`,
+    value: `${seenWords[data.seen]}${reading}${round}${instanceWords(data.instance)}`,
+    limit: data.target,
+    origin: stage?.from.text ?? '',
+  };
+}
+
+function resumedRow(bench: Bench, data: EntryData['walk-resumed']): RowWords {
+  const mark = data.mark === undefined ? '' : `; mark on hole ${data.mark.hole}: ${data.mark.answer}`;
+  const again = data.roundAgain ? `; stage ${data.stage} round again` : '';
+  const touched = data.verified.length === 0 ? '' : `; touched ${data.verified.join(', ')}`;
+  return {
+    what: `${jointName(bench, data.joint)}, taken up again`,
+    value: `${data.why.replaceAll('-', ' ')}${touched}${again}${mark}`,
+  };
+}
+
+function valveRow(bench: Bench, data: EntryData['valve-set']): RowWords {
+  const rule = settingRule(bench.engine);
+  const parts = [
+    data.turns === undefined ? '' : `${data.turns} turn past zero lash`,
+    data.plungerTravel === undefined ? '' : `plunger ${data.plungerTravel.text}`,
+    data.lash === undefined ? '' : `gap ${data.lash.text} ${data.condition}`,
+    data.shim === undefined ? '' : `shim ${data.shim.text}`,
+    data.adjustment === 'fixed' ? 'rocker tightened' : '',
+    data.crankDegrees === undefined ? '' : `crank at ${data.crankDegrees}°`,
+    data.method === 'neighbour' ? 'by the neighbouring valve' : '',
+  ];
+  return {
+    what: `${placeName(bench, data.valve)}, set`,
+    value: parts.filter((part) => part !== '').join(', '),
+    limit: data.valve.kind === 'intake' ? rule.intake : rule.exhaust,
+    origin: rule.origin,
+  };
+}
+
+const rows: { readonly [K in EntryKind]: Writer<K> } = {
+  'sheet-adopted': (_, data) => ({ what: 'Sheet', value: data.name, origin: data.reason }),
+  'gasket-checked': (bench, data) => ({
+    what: `${headName(bench, data.head)}, gasket: ${data.item.replaceAll('-', ' ')}`,
+    value: `${data.result}: ${data.seen}`,
+  }),
+  'fastener-placed': placedRow,
+  'act-done': actRow,
+  'walk-resumed': resumedRow,
+  'fastener-doubted': (bench, data) => ({
+    what: `${holeName(bench, data.joint, data.hole)}, in doubt at stage ${data.stage}`,
+    value: data.why,
+  }),
+  'joint-opened': (bench, data) => ({ what: `${jointName(bench, data.joint)}, opened`, value: data.reason }),
+  'part-tagged': (bench, data) => ({
+    what: `${data.part} of ${placeName(bench, data.valve)}, tagged`,
+    value: [data.condition, data.end ?? '', data.face ?? ''].filter((text) => text !== '').join('; '),
+  }),
+  'part-fitted': (bench, data) => ({
+    what: `${data.part} to ${placeName(bench, data.to)}`,
+    value: data.from === 'new' ? 'new' : `from ${placeName(bench, data.from)}`,
+    limit: 'its own place, or new',
+    origin: 'common practice, no source',
+  }),
+  'valve-set': valveRow,
+  'valve-rechecked': (bench, data) => ({
+    what: `${placeName(bench, data.valve)}, after two turns`,
+    value: `${data.result}: ${data.seen}${data.lash === undefined ? '' : `, gap ${data.lash.text}`}`,
+  }),
+  'shim-measured': (bench, data) => ({
+    what: `${placeName(bench, data.valve)}, gap and shim as found`,
+    value: `gap ${data.lash.text}, shim ${data.shim.text}`,
+  }),
+  skipped: (_, data) => ({ what: `Left out: ${data.what}`, value: data.reason }),
+  note: (_, data) => ({ what: `Note: ${data.about}`, value: data.text }),
+  'struck-out': (_, data) => ({ what: 'Struck out', value: data.reason }),
+};
+
+/** The words of one understood entry. */
+export function rowWords(bench: Bench, known: KnownData): RowWords {
+  const write = rows[known.kind] as Writer<typeof known.kind>;
+  return write(bench, known.data as never);
+}

@@ -1,0 +1,95 @@
+/** Why the record says no, in one clear line: what, where, and what would be right. */
+import { type Engine, valveName } from '../engine/index.js';
+import type { Refusal } from '../record/index.js';
+import { judgementWords } from './fastener-words.js';
+
+const list = (valid: readonly (string | number)[]) => valid.join(', ');
+
+function fastenerWords(refusal: Refusal): string | undefined {
+  switch (refusal.code) {
+    case 'wrong-fastener':
+      return judgementWords(refusal.judgement);
+    case 'already-placed':
+      return `Hole ${refusal.hole} already has its fastener; strike out the old entry first if it was wrong.`;
+    case 'must-be-new':
+      return `Hole ${refusal.hole}: a new fastener is due here.`;
+    case 'place-first':
+      return `Hole ${refusal.hole} waits for its fastener; place ${refusal.mustBeNew ? 'a new one' : 'it'} first.`;
+    case 'unknown-hole':
+      return `No hole ${refusal.hole}; this joint has ${list(refusal.valid)}.`;
+    case 'other-fastener':
+      return `Hole ${refusal.hole}: the screen was behind the record; it is now fastener ${refusal.expected.instance}, round ${refusal.expected.round}.`;
+    default:
+      return undefined;
+  }
+}
+
+function walkWords(refusal: Refusal): string | undefined {
+  switch (refusal.code) {
+    case 'blocked':
+      return `Not yet: ${refusal.blocks.length} things stand in the way of tightening; the list is on the page.`;
+    case 'look-for-mark':
+      return `Hole ${refusal.hole}: look for the paint mark of stage ${refusal.stage} first.`;
+    case 'stage-skipped':
+      return `Hole ${refusal.hole}: stage ${refusal.missing} comes before stage ${refusal.stage}.`;
+    case 'out-of-order':
+      return `Now it is ${refusal.expected}, not ${refusal.given}.`;
+    case 'joint-finished':
+      return 'This joint is finished; nothing of it is left to tighten.';
+    case 'wrong-answer':
+      return `That answer does not fit this act; it takes ${list(refusal.valid)}.`;
+    case 'reading-needed':
+      return `Hole ${refusal.hole}: key in what the gauge reads.`;
+    case 'reading-disagrees':
+      return `The reading ${refusal.reading} says ${refusal.says}, the answer said ${refusal.seen}.`;
+    case 'unknown-act':
+      return `No act for hole ${refusal.hole} in stage ${refusal.stage}; the joint has ${refusal.stages} stages.`;
+    default:
+      return undefined;
+  }
+}
+
+function partWords(engine: Engine, refusal: Refusal): string | undefined {
+  switch (refusal.code) {
+    case 'used-part-elsewhere':
+      return `This used ${refusal.part} ran at ${valveName(engine, refusal.from)}: it goes back there, or a new one goes to ${valveName(engine, refusal.to)}.`;
+    case 'other-end':
+      return `Other end up: it was tagged "${refusal.tagged}", not "${refusal.given}".`;
+    case 'other-face':
+      return `Other face to the front: it was tagged "${refusal.tagged}", not "${refusal.given}".`;
+    case 'place-taken':
+      return `${valveName(engine, refusal.valve)} already has its ${refusal.part}; strike out the old entry first if it was wrong.`;
+    case 'unknown-valve':
+      return `This engine has no ${valveName(engine, refusal.valve)}.`;
+    case 'unknown-part':
+      return `This engine has no ${refusal.part} to keep apart; it has ${list(refusal.valid)}.`;
+    case 'not-set-yet':
+      return `${valveName(engine, refusal.valve)} has not been set yet.`;
+    default:
+      return undefined;
+  }
+}
+
+function generalWords(refusal: Refusal): string {
+  switch (refusal.code) {
+    case 'no-sheet':
+      return 'This job has no engine sheet yet.';
+    case 'reason-needed':
+      return 'Say why; a reason is needed here.';
+    case 'unknown-joint':
+      return `No joint ${refusal.joint}; the sheet has ${list(refusal.valid)}.`;
+    case 'unknown-head':
+      return `No head ${refusal.head}; the sheet has ${list(refusal.valid)}.`;
+    case 'unknown-item':
+      return `Nothing called ${refusal.item} to check; there is ${list(refusal.valid)}.`;
+    case 'unknown-entry':
+      return 'That entry is not in this record.';
+    default:
+      return `Not recorded: ${refusal.code.replaceAll('-', ' ')}.`;
+  }
+}
+
+/** One line for a refusal of the record. */
+export function refusalWords(engine: Engine, refusal: Refusal): string {
+  return fastenerWords(refusal) ?? walkWords(refusal) ?? partWords(engine, refusal) ?? generalWords(refusal);
+}

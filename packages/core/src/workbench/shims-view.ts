@@ -1,0 +1,145 @@
+/** Shims: what was measured, and the choice for all valves together with the fewest bought. */
+import { planShims, type ShimFault, type ShimOrigin, type ShimPlace, type ShimPool } from '../calc/selection/index.js';
+import {
+  type LashFigures,
+  type ShimStock,
+  type ValveId,
+  valveKey,
+  valveName,
+  valveOfKey,
+  valvesOf,
+  type Window,
+} from '../engine/index.js';
+import { formatQuantity, type Length } from '../quantity/index.js';
+import type { Bench } from './bench.js';
+import type { ShimsView } from './views.js';
+
+interface Measured {
+  readonly valve: ValveId;
+  readonly lash: Length;
+  readonly shim: Length;
+}
+
+/** The last measurement of each valve that is not struck out. */
+function measurements(bench: Bench): ReadonlyMap<string, Measured> {
+  const found = new Map<string, Measured>();
+  for (const { reading, struck } of bench.state.entries) {
+    if (struck !== undefined || !reading.understood || reading.known.kind !== 'shim-measured') continue;
+    const { valve, lash, shim } = reading.known.data;
+    found.set(valveKey(valve), { valve, lash: lash.value as Length, shim: shim.value as Length });
+  }
+  return found;
+}
+
+/** Wanted gap and accepted window; a single printed figure is accepted within half a shim step. */
+function target(
+  figures: LashFigures | undefined,
+  stock: ShimStock,
+): { readonly wanted: Length; readonly window: Window<Length> } | undefined {
+  const window = figures?.cold?.window;
+  const { low, high } = window ?? {};
+  if (low === undefined || high === undefined) return undefined;
+  const wanted = ((low + high) / 2) as Length;
+  if (high > low) return { wanted, window: { low, high } };
+  const half = stock.step.value / 2;
+  return { wanted, window: { low: (wanted - half) as Length, high: (wanted + half) as Length } };
+}
+
+const mm = (length: number) => formatQuantity('length', length, 'mm', 3);
+
+function originWords(bench: Bench, origin: ShimOrigin): string {
+  switch (origin.kind) {
+    case 'own':
+      return 'its own shim stays';
+    case 'place': {
+      const valve = valveOfKey(origin.place);
+      return `the shim out of ${valve.ok ? valveName(bench.engine, valve.value) : origin.place}`;
+    }
+    case 'spare':
+      return 'a spare from the box';
+    case 'bought':
+      return 'to buy';
+  }
+}
+
+function poolView(bench: Bench, pool: ShimPool): Pick<ShimsView, 'choices' | 'buy' | 'unserved' | 'proof'> {
+  const name = (id: string) => {
+    const valve = valveOfKey(id);
+    return valve.ok ? valveName(bench.engine, valve.value) : id;
+  };
+  return {
+    choices: pool.assignments.map((one) => ({
+      key: one.id,
+      place: name(one.id),
+      shim: mm(one.thickness),
+      gap: mm(one.clearance),
+      from: originWords(bench, one.origin),
+    })),
+    buy: pool.buy.map((one) => `${one.count} × ${mm(one.thickness)}`),
+    unserved: pool.unserved.map((one) => `${name(one.id)}: would need ${mm(one.ideal)}, which is not to be had`),
+    proof: `No choice with fewer than ${pool.boughtCount} bought shims keeps every gap in its window.`,
+  };
+}
+
+function faultWords(fault: ShimFault): string {
+  switch (fault.code) {
+    case 'length-out-of-range':
+      return `${fault.what}: ${mm(fault.given)} is not between ${mm(fault.low)} and ${mm(fault.high)}`;
+    case 'window-empty':
+      return `${fault.what}: the window for the gap is empty`;
+    default:
+      return `The shims cannot be chosen: ${fault.code.replaceAll('-', ' ')}`;
+  }
+}
+
+/** The shim choice; undefined for an engine without shims. */
+export function shimsView(bench: Bench): ShimsView | undefined {
+  const gear = bench.engine.valveGear;
+  const stock = gear?.shims;
+  const place = gear?.adjuster.place;
+  if (gear === undefined || stock === undefined || (place !== 'shim-over-bucket' && place !== 'shim-under-bucket'))
+    return undefined;
+  const known = measurements(bench);
+  const all = valvesOf(bench.engine);
+  const sides = { intake: target(gear.lash?.intake, stock), exhaust: target(gear.lash?.exhaust, stock) };
+  const places = all.flatMap((valve): ShimPlace[] => {
+    const one = known.get(valveKey(valve));
+    const side = sides[valve.kind];
+    return one === undefined || side === undefined
+      ? []
+      : [{ id: valveKey(valve), measured: one.lash, old: one.shim, ...side }];
+  });
+  const base = {
+    measured: all.map((valve) => {
+      const one = known.get(valveKey(valve));
+      return {
+        valve,
+        key: valveKey(valve),
+        place: valveName(bench.engine, valve),
+        ...(one && { gap: mm(one.lash), shim: mm(one.shim) }),
+      };
+    }),
+    progress: { done: known.size, of: all.length, words: `${known.size} of ${all.length} measured` },
+  };
+  const nothing = { choices: [], buy: [], unserved: [], proof: '' };
+  if (sides.intake === undefined || sides.exhaust === undefined)
+    return {
+      ...base,
+      ...nothing,
+      hindrances: ['The sheet gives no cold gap for both valve kinds: the wanted gap is unknown.'],
+    };
+  if (known.size < all.length)
+    return {
+      ...base,
+      ...nothing,
+      hindrances: ['Measure every gap and shim first: one choice over all valves buys the fewest.'],
+    };
+  const pool = planShims({
+    places,
+    spares: [],
+    buyable: { thinnest: stock.thinnest.value, thickest: stock.thickest.value, step: stock.step.value },
+    rounding: stock.rounding,
+  });
+  if (!pool.ok) return { ...base, ...nothing, hindrances: pool.fault.map(faultWords) };
+  return { ...base, ...poolView(bench, pool.value), hindrances: [] };
+}
