@@ -2,11 +2,19 @@ import type { Engine } from '../../model.js';
 import type { BuiltLimit } from '../build/limits.js';
 import type { SheetReader } from '../reader.js';
 import type { Sheet } from '../schema.js';
+import { checkCam } from './cam.js';
+import { checkFiring } from './firing.js';
+import { checkHeads } from './heads.js';
+import { checkJoints } from './joints.js';
+import { checkLimits } from './limits.js';
+import { checkSizes } from './sizes.js';
 
 /** Holds the sheet's figures against each other: faults where no engine can be so, cautions where a print may be wrong. */
-export function crossCheck(
-  _engine: Engine,
-  _sheet: Sheet,
-  _limits: readonly BuiltLimit[],
-  _reader: SheetReader,
-): void {}
+export function crossCheck(engine: Engine, sheet: Sheet, limits: readonly BuiltLimit[], reader: SheetReader): void {
+  checkFiring(engine.layout, reader);
+  checkSizes(engine, reader);
+  checkHeads(engine, reader);
+  checkJoints(engine.joints, sheet, reader);
+  checkLimits(limits, reader);
+  checkCam(engine, reader);
+}

@@ -1,0 +1,64 @@
+import type { InspectionLimit, Window } from '../../model.js';
+import type { BuiltLimit } from '../build/limits.js';
+import type { SheetReader } from '../reader.js';
+
+/** Rows about the same size of the same part agree with each other, and a wear limit leaves room for the new part. */
+export function checkLimits(limits: readonly BuiltLimit[], reader: SheetReader): void {
+  const first = new Map<string, BuiltLimit>();
+  for (const each of limits) {
+    checkWearAgainstNew(each, each, reader);
+    const name = nameOf(each.limit);
+    const earlier = first.get(name);
+    if (earlier === undefined) first.set(name, each);
+    else checkPair(earlier, each, reader);
+  }
+}
+
+const nameOf = (limit: InspectionLimit) =>
+  [limit.part, limit.what, limit.scope ?? ''].map((each) => each.trim().toLowerCase()).join('|');
+
+function checkPair(a: BuiltLimit, b: BuiltLimit, reader: SheetReader): void {
+  const both = `${b.limit.part}, ${b.limit.what}`;
+  const [newA, newB] = [a.limit.whenNew, b.limit.whenNew];
+  if (newA !== undefined && newB !== undefined && differ(newA.window, newB.window)) {
+    reader.caution(
+      'stated-twice',
+      b.path,
+      `${both}: ${newB.text} here, but ${newA.text} in an earlier row (${a.limit.from.text})`,
+    );
+  }
+  const [wearA, wearB] = [a.limit.wear, b.limit.wear];
+  if (wearA !== undefined && wearB !== undefined && wearA.text !== wearB.text) {
+    reader.caution(
+      'stated-twice',
+      b.path,
+      `${both}: wear limit ${wearB.text} here, but ${wearA.text} in an earlier row (${a.limit.from.text})`,
+    );
+  }
+  checkWearAgainstNew(a, b, reader);
+  checkWearAgainstNew(b, a, reader);
+}
+
+/** Two prints of one figure agree where both print that end and they are equal. */
+function differ(a: Window<number>, b: Window<number>): boolean {
+  const unequal = (x: number | undefined, y: number | undefined) =>
+    x !== undefined && y !== undefined && Math.abs(x - y) > 1e-9 * Math.max(Math.abs(x), Math.abs(y));
+  return unequal(a.low, b.low) || unequal(a.high, b.high);
+}
+
+/** A part inside its new window must not already be worn out. */
+function checkWearAgainstNew(fresh: BuiltLimit, worn: BuiltLimit, reader: SheetReader): void {
+  const [whenNew, wear] = [fresh.limit.whenNew, worn.limit.wear];
+  if (whenNew === undefined || wear === undefined || wear.form === 'change-from-new') return;
+  const { low, high } = whenNew.window;
+  const slack = 1e-9 * Math.max(Math.abs(low ?? 0), Math.abs(high ?? 0));
+  const above = wear.window.high !== undefined && high !== undefined && high > wear.window.high + slack;
+  const below = wear.window.low !== undefined && low !== undefined && low < wear.window.low - slack;
+  if (!above && !below) return;
+  const name = `${worn.limit.part}, ${worn.limit.what}`;
+  reader.caution(
+    'worn-when-new',
+    worn.path,
+    `${name}: a new part may be ${whenNew.text}, which the wear limit ${wear.text} already refuses`,
+  );
+}
