@@ -111,6 +111,20 @@ export const BIBLIOGRAPHY = {
     standing: 'read',
     address: 'https://www.motorstate.com/PumpItUp.htm',
   },
+  'valve-stop-lists': {
+    title: 'Service data with lists of the valves to set at each crank stop',
+    locator: 'valve clearance adjustments; further lists with their addresses in cases/valve-sets.json',
+    standing: 'read',
+    address:
+      'https://charm.mcallihan.com/Chevy%20Truck/1993/G%2030%20Van%20V8-454%207.4L/Repair%20and%20Diagnosis/Engine%2C%20Cooling%20and%20Exhaust/Engine/Tune-up%20and%20Engine%20Performance%20Checks/Valve%20Clearance/Adjustments',
+  },
+  'shim-rule': {
+    title:
+      'Service manual of a small diesel with overhead cam: shim chosen from the clearance read, with a worked example',
+    locator: 'valve clearance, p. 76; further rules with their addresses in cases/shims.json',
+    standing: 'read',
+    address: 'https://www.easymanua.ls/toro/groundsmaster-455-d/manual/767664?p=76',
+  },
   'collapsed-gap': {
     title: 'Passenger-car service data, valve clearance adjustments, 1990',
     locator: 'allowed gap with the lifter collapsed; service pushrod lengths',
