@@ -39,7 +39,7 @@ export interface FastenerJudgement {
   /** Where a length was compared: how far it is off, signed, and how far it may be. */
   readonly off?: Length;
   readonly tolerance?: Length;
-  /** Longer than the hole is deep; absent where the sheet gives no depth. */
+  /** Longer than the hole is deep; absent where the sheet's depth does not tell. */
   readonly bottoms?: boolean;
 }
 
@@ -79,17 +79,24 @@ type Sized = Pick<FastenerJudgement, 'verdict' | 'off' | 'tolerance' | 'bottoms'
 const ROUNDING = 1e-9;
 
 function judgeLength(joint: Joint, hole: Hole, expected: FastenerKind, length: Length): Sized {
-  const deep = hole.depth?.value;
-  const bottoms = deep === undefined ? undefined : length > deep + ROUNDING;
-  const depth = bottoms === undefined ? {} : { bottoms };
-  if (expected.length === undefined) return { verdict: bottoms ? 'too-long' : 'right', ...depth };
+  if (expected.length === undefined) return { verdict: 'right' };
   const tolerance = lengthTolerance(joint, expected.length.value);
   const off = outside(length, expected.length);
-  const measured = { off, tolerance, ...depth };
+  const bottoms = bottomsIn(hole, expected.length.value, length);
+  const measured = { off, tolerance, ...(bottoms !== undefined && { bottoms }) };
   if (off > tolerance + ROUNDING || bottoms === true) return { verdict: 'too-long', ...measured };
   if (off < -tolerance - ROUNDING) return { verdict: 'too-short', ...measured };
   const limit = expected.use === 'reuse-to-length' ? expected.lengthLimit?.value : undefined;
   return { verdict: limit !== undefined && length > limit + ROUNDING ? 'past-limit' : 'right', ...measured };
+}
+
+/**
+ * Whether a fastener is longer than its hole is deep. A depth that is less than the length of the right fastener is
+ * counted from the face of the block, not from under the head: then the grip is missing and nothing can be told.
+ */
+function bottomsIn({ depth }: Hole, expected: Length, length: Length): boolean | undefined {
+  if (depth === undefined || depth.value < expected - ROUNDING) return undefined;
+  return length > depth.value + ROUNDING;
 }
 
 /** How far a length lies outside the printed window, or from the printed single size; signed. */

@@ -10,6 +10,7 @@ export type Block =
   | { readonly code: 'fastener-missing'; readonly hole: string; readonly instance: number }
   | { readonly code: 'fastener-wrong'; readonly hole: string; readonly judgement: FastenerJudgement }
   | { readonly code: 'fastener-not-new'; readonly hole: string; readonly instance: number }
+  | { readonly code: 'fastener-not-measured'; readonly hole: string; readonly instance: number }
   | { readonly code: 'gasket-bad'; readonly head: string; readonly item: string; readonly seen: string };
 export interface Readiness {
   /** Reasons why the joint may not be tightened; empty when it may. */
@@ -40,8 +41,10 @@ export function readiness(engine: Engine, jointId: string, facts: readonly Fact[
 }
 
 function blockOf({ hole, fastener, judgement }: MapRow): Block[] {
-  const { instance, placed, mustBeNew } = fastener;
+  const { instance, placed, mustBeNew, mustMeasure } = fastener;
   if (placed === undefined || judgement === undefined) return [{ code: 'fastener-missing', hole: hole.id, instance }];
   if (judgement.verdict !== 'right') return [{ code: 'fastener-wrong', hole: hole.id, judgement }];
-  return mustBeNew && placed.condition === 'used' ? [{ code: 'fastener-not-new', hole: hole.id, instance }] : [];
+  if (placed.condition === 'new') return [];
+  if (mustBeNew) return [{ code: 'fastener-not-new', hole: hole.id, instance }];
+  return mustMeasure && placed.length === undefined ? [{ code: 'fastener-not-measured', hole: hole.id, instance }] : [];
 }

@@ -91,6 +91,9 @@ function holesOf(stage: Stage, joint: Joint, order: VisitingOrder): readonly str
   return stage.direction === 'reverse' ? inOrder.toReversed() : inOrder;
 }
 
+/** "At least one turn" has no upper end. */
+const isLeast = (text: string): boolean => /^\s*(at least|>=|≥)/i.test(text);
+
 function targetOf(act: StageAct): ActTarget {
   switch (act.kind) {
     case 'torque':
@@ -102,7 +105,7 @@ function targetOf(act: StageAct): ActTarget {
       return { text: act.text, quantity: 'length', ...act.target };
     case 'loosen':
       if (act.amount === 'fully') return { text: act.text, quantity: 'none' };
-      return { text: act.text, quantity: 'angle', low: act.amount, high: act.amount };
+      return { text: act.text, quantity: 'angle', low: act.amount, ...(!isLeast(act.text) && { high: act.amount }) };
     case 'renew':
     case 'instruct':
       return { text: act.text, quantity: 'none' };

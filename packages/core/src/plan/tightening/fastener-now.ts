@@ -11,6 +11,8 @@ export interface HoleFastener {
   readonly waits?: 'missing' | 'opened' | OutWhy;
   /** A used fastener may not go in here. */
   readonly mustBeNew: boolean;
+  /** A used one may go in, but only measured: the sheet lets it be used again up to a length. */
+  readonly mustMeasure: boolean;
   /** It replaces one that was taken out since the joint was last opened. */
   readonly replaced: boolean;
 }
@@ -25,7 +27,7 @@ export function fastenerNow(ledger: Ledger, hole: string): HoleFastener {
   const out = Math.max(before, ...ended.map((one) => one.instance));
   const instance = Math.max(out + 1, ...placedIn(ledger, hole));
   const last = ended.findLast((one) => one.instance === instance - 1);
-  const common = { hole, instance, mustBeNew: needsNew(ledger, hole, last), replaced: instance > before + 1 };
+  const common = { hole, instance, ...demandsOn(ledger, hole, last), replaced: instance > before + 1 };
   const inPlace = ledger.placed.get(instanceKey(hole, instance));
   if (inPlace === undefined) return { ...common, waits: last?.why ?? (before > 0 ? 'opened' : 'missing') };
   return { ...common, placed: inPlace.data, ...(inPlace.entry !== undefined && { entry: inPlace.entry }) };
@@ -35,20 +37,33 @@ function placedIn(ledger: Ledger, hole: string): number[] {
   return [...ledger.placed.values()].filter((one) => one.data.hole === hole).map((one) => one.data.instance);
 }
 
-/** A used fastener is refused where the sheet says once, after a turn by angle that is in doubt, and after a renewal. */
-function needsNew(ledger: Ledger, hole: string, last: Ended | undefined): boolean {
-  if (last?.why === 'renewed' || last?.why === 'beyond') return true;
-  const once = fastenerOfHole(ledger.joint, hole)?.use === 'once';
-  if (last === undefined) return once && ledger.turnedBefore.has(hole);
-  return once || turnedByAngle(ledger, last);
+/**
+ * What the next fastener in a hole must be. A used one is refused where the sheet says once, after a renewal, after a
+ * stretch beyond the window, and after a turn by angle that is in doubt; where the sheet allows use up to a length, the
+ * turned one may go back when its length is measured.
+ */
+function demandsOn(
+  ledger: Ledger,
+  hole: string,
+  last: Ended | undefined,
+): { mustBeNew: boolean; mustMeasure: boolean } {
+  const use = fastenerOfHole(ledger.joint, hole)?.use;
+  const turned = last === undefined ? ledger.turnedBefore.has(hole) : turnedByAngle(ledger, last);
+  const gone = last?.why === 'renewed' || (last?.why === 'beyond' && kindOfStage(ledger, last.stage) === 'stretch');
+  const spent = use === 'once' && (last !== undefined || turned);
+  const suspect = last !== undefined && turned && use !== 'reuse-to-length';
+  const mustBeNew = gone || spent || suspect;
+  return { mustBeNew, mustMeasure: !mustBeNew && turned && use === 'reuse-to-length' };
 }
+
+const kindOfStage = (ledger: Ledger, number: number): StageAct['kind'] | undefined =>
+  ledger.joint.stages.find((stage) => stage.number === number)?.act.kind;
 
 const stretches = (kind: StageAct['kind'] | undefined): boolean => kind === 'angle' || kind === 'stretch';
 
 /** It was turned by angle or stretch, or was in doubt at a stage that does so. */
 function turnedByAngle(ledger: Ledger, last: Ended): boolean {
-  const doubtedAt = ledger.joint.stages.find((stage) => stage.number === last.stage)?.act.kind;
-  if (stretches(doubtedAt)) return true;
+  if (stretches(kindOfStage(ledger, last.stage))) return true;
   const its = ledger.recorded.filter((one) => one.act.hole === last.hole && one.done.instance === last.instance);
   return its.some((one) => stretches(one.act.kind));
 }

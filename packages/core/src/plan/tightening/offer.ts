@@ -22,6 +22,7 @@ export type Offer =
       readonly instance: number;
       readonly why: Waits;
       readonly mustBeNew: boolean;
+      readonly mustMeasure: boolean;
       readonly words: string;
     }
   /** Look for the paint mark first: the record of this act was struck out, so it may have been turned. */
@@ -38,12 +39,20 @@ export function offerNow(standing: Standing): Offer | undefined {
   return standing.open[0] && actOffer(standing, standing.open[0]);
 }
 
-function placeOffer(joint: Joint, { hole, instance, mustBeNew }: HoleFastener, why: Waits): Offer {
-  return { kind: 'place', hole, instance, why, mustBeNew, words: placeWords(joint, why, mustBeNew) };
+function placeOffer(joint: Joint, fastener: HoleFastener, why: Waits): Offer {
+  const { hole, instance, mustBeNew, mustMeasure } = fastener;
+  return { kind: 'place', hole, instance, why, mustBeNew, mustMeasure, words: placeWords(joint, why, fastener) };
 }
 
-function placeWords(joint: Joint, why: Waits, mustBeNew: boolean): string {
-  const fit = mustBeNew ? 'Fit a new one.' : 'Dress it as the sheet says and fit it.';
+function fitWords({ mustBeNew, mustMeasure }: HoleFastener): string {
+  if (mustBeNew) return 'Fit a new one.';
+  return mustMeasure
+    ? 'Fit a new one, or measure this one against its length limit.'
+    : 'Dress it as the sheet says and fit it.';
+}
+
+function placeWords(joint: Joint, why: Waits, fastener: HoleFastener): string {
+  const fit = fitWords(fastener);
   switch (why) {
     case 'missing':
       return 'No fastener placed here yet.';
@@ -52,7 +61,7 @@ function placeWords(joint: Joint, why: Waits, mustBeNew: boolean): string {
     case 'renewed':
       return `The old fastener is out. ${fit}`;
     case 'beyond':
-      return `Turned or stretched too far: take it out. ${fit}`;
+      return `Turned or stretched too far: take it out. ${fit} ${joint.whenInDoubt}`.trimEnd();
     case 'doubted':
       return `In doubt: take it out. ${fit} ${joint.whenInDoubt}`.trimEnd();
   }

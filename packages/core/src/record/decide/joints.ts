@@ -58,10 +58,12 @@ export function decidePlaced(state: RecordState, data: EntryData['fastener-place
 }
 
 function notHere({ fastener }: MapRow, data: EntryData['fastener-placed']): Refusal | undefined {
-  const { hole, instance, mustBeNew, placed } = fastener;
+  const { hole, instance, mustBeNew, mustMeasure, placed } = fastener;
   if (placed !== undefined) return { code: 'already-placed', hole, instance };
   if (data.instance !== instance) return otherInstance(hole, instance, data.instance);
-  return mustBeNew && data.condition !== 'new' ? { code: 'must-be-new', hole, instance } : undefined;
+  if (data.condition === 'new') return undefined;
+  if (mustBeNew) return { code: 'must-be-new', hole, instance };
+  return mustMeasure && data.length === undefined ? { code: 'must-be-measured', hole, instance } : undefined;
 }
 
 const otherInstance = (hole: string, expected: number, given: number): Refusal => ({

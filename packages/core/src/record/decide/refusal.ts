@@ -39,4 +39,5 @@ export type Refusal =
   | { readonly code: 'wrong-fastener'; readonly judgement: FastenerJudgement }
   | { readonly code: 'already-placed'; readonly hole: string; readonly instance: number }
   | { readonly code: 'must-be-new'; readonly hole: string; readonly instance: number }
+  | { readonly code: 'must-be-measured'; readonly hole: string; readonly instance: number }
   | { readonly code: 'not-set-yet'; readonly valve: ValveId };
