@@ -1,18 +1,14 @@
-import { type ComponentType, lazy, Suspense } from 'react';
+import { lazy, Suspense } from 'react';
 import { Route, Switch } from 'wouter';
 import { Home } from './screens/home/index.js';
 import { Shell } from './shell/index.js';
 
-interface AtJob {
-  readonly job: string;
-}
 /** Screens fetched when first opened; the first page stays light. */
 const Device = lazy(() => import('./screens/device/index.js').then((m) => ({ default: m.DeviceScreen })));
 const NewEngine = lazy(() => import('./screens/new-engine/index.js').then((m) => ({ default: m.NewEngine })));
+const Gasket = lazy(() => import('./screens/gasket/index.js').then((m) => ({ default: m.GasketScreen })));
+const Tighten = lazy(() => import('./screens/tighten/index.js').then((m) => ({ default: m.TightenScreen })));
 const EngineScreen = lazy(() => import('./screens/engine/index.js').then((m) => ({ default: m.EngineScreen })));
-
-/** Each path of a job and the screen that answers it. */
-const jobScreens: readonly (readonly [string, ComponentType<AtJob>])[] = [['/engine/:job', EngineScreen]];
 
 export function App() {
   return (
@@ -21,11 +17,11 @@ export function App() {
         <Route path="/" component={Home} />
         <Route path="/new" component={NewEngine} />
         <Route path="/device" component={Device} />
-        {jobScreens.map(([path, Screen]) => (
-          <Route key={path} path={path}>
-            {(at) => <Screen {...(at as unknown as AtJob)} />}
-          </Route>
-        ))}
+        <Route path="/engine/:job">{({ job }) => <EngineScreen job={job} />}</Route>
+        <Route path="/engine/:job/gasket/:head">{({ job, head }) => <Gasket key={head} job={job} head={head} />}</Route>
+        <Route path="/engine/:job/tighten/:joint">
+          {({ job, joint }) => <Tighten key={joint} job={job} joint={joint} />}
+        </Route>
         <Route>
           <NotHere />
         </Route>

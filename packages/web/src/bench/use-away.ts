@@ -4,59 +4,56 @@ export type AwayReason = 'opened-again' | 'paused' | 'other-person';
 /** Ten minutes without a hand on the device counts as an interruption [ms]. */
 export const awayTime = 10 * 60 * 1000;
 
-interface Trace {
+interface Hand {
   readonly at: number;
   readonly person: string;
 }
-const traceKey = (place: string) => `gudgeon.trace.${place}`;
+/**
+ * The last hand on each place of work, in the memory of this page only: a page that was opened anew does not know
+ * how long the person was away, and asks.
+ */
+const hands = new Map<string, Hand>();
 
-function readTrace(place: string): Trace | undefined {
-  try {
-    const text = localStorage.getItem(traceKey(place));
-    return text ? (JSON.parse(text) as Trace) : undefined;
-  } catch {
-    return undefined;
-  }
+/** Why the work at a place was interrupted; undefined when the same hand was there less than ten minutes ago. */
+export function interruption(before: Hand | undefined, person: string, now: number): AwayReason | undefined {
+  if (!before) return 'opened-again';
+  if (before.person !== person) return 'other-person';
+  return now - before.at > awayTime ? 'paused' : undefined;
 }
 
-/**
- * Tells whether the person has come back after an interruption: the page was opened anew, ten minutes went by without
- * input, or another person holds the device. `back` clears it once the last steps have been looked at again.
- */
-export function useAway(
-  place: string,
-  person: string,
-  started: boolean,
-): { readonly reason?: AwayReason; readonly back: () => void } {
-  const [reason, setReason] = useState<AwayReason | undefined>(() => (started ? 'opened-again' : undefined));
+export interface Away {
+  readonly reason?: AwayReason;
+  /** To be called when the last steps have been looked at again, or there was nothing to look at. */
+  readonly back: () => void;
+}
+
+/** Notices that the person has come back to a place of work after an interruption. */
+export function useAway(place: string, person: string): Away {
+  const [reason, setReason] = useState(() => interruption(hands.get(place), person, Date.now()));
   useEffect(() => {
-    const before = readTrace(place);
-    if (started && before && before.person !== '' && before.person !== person) setReason('other-person');
-    let last = Date.now();
+    const look = () => {
+      const why = interruption(hands.get(place), person, Date.now());
+      if (why) setReason((known) => known ?? why);
+    };
     const touched = () => {
-      const now = Date.now();
-      if (now - last > awayTime) setReason('paused');
-      last = now;
-      try {
-        localStorage.setItem(traceKey(place), JSON.stringify({ at: now, person }));
-      } catch {
-        // Without storage the page itself still notices a pause.
-      }
+      look();
+      if (hands.has(place)) hands.set(place, { at: Date.now(), person });
     };
-    const looked = () => {
-      if (Date.now() - last > awayTime) setReason('paused');
-    };
+    look();
     window.addEventListener('pointerdown', touched, true);
     window.addEventListener('keydown', touched, true);
-    document.addEventListener('visibilitychange', looked);
-    const timer = window.setInterval(looked, 30_000);
+    document.addEventListener('visibilitychange', look);
+    const timer = window.setInterval(look, 30_000);
     return () => {
       window.removeEventListener('pointerdown', touched, true);
       window.removeEventListener('keydown', touched, true);
-      document.removeEventListener('visibilitychange', looked);
+      document.removeEventListener('visibilitychange', look);
       window.clearInterval(timer);
     };
-  }, [place, person, started]);
-  const back = useCallback(() => setReason(undefined), []);
+  }, [place, person]);
+  const back = useCallback(() => {
+    hands.set(place, { at: Date.now(), person });
+    setReason(undefined);
+  }, [place, person]);
   return reason ? { reason, back } : { back };
 }

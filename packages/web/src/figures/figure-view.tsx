@@ -47,6 +47,8 @@ export function FigureView({ figure, onTouch, current, caption, low = false }: F
         >
           <title id={`${id}-title`}>{figure.title}</title>
           <desc id={`${id}-words`}>{figure.description}</desc>
+          {/* The words for those who do not see the drawing are its title and description. */}
+          {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group of lines takes no focus */}
           <g aria-hidden="true">
             {figure.shapes.map((shape, index) => (
               // A figure is made anew as a whole; its shapes have no name of their own.

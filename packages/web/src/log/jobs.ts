@@ -23,7 +23,8 @@ const wires: Wires = {
   writeEnd,
   later: (milliseconds, run) => void window.setTimeout(run, milliseconds),
   device: deviceId,
-  seal: (draft) => sealEntry({ ...draft, id: v7(), at: localTime(new Date()), person: personName(), version: 1 }),
+  seal: ({ previous, ...draft }) =>
+    sealEntry({ ...draft, id: v7(), at: localTime(new Date()), person: personName(), version: 1 }, previous),
 };
 
 const stores = new Map<string, JobStore>();

@@ -1,7 +1,7 @@
-import { workbench } from '@gudgeon/core/workbench';
+import { nextAction } from '@gudgeon/core/workbench';
 import { useMemo } from 'react';
 import { Link } from 'wouter';
-import { type OpenJob, Title, WithJob } from '../../shell/index.js';
+import { type OpenJob, Title, useBench, WithJob } from '../../shell/index.js';
 import { Views } from './views.js';
 import { Ways } from './ways.js';
 
@@ -10,8 +10,10 @@ export function EngineScreen({ job }: { readonly job: string }) {
 }
 
 /** One engine: its drawing, what comes next, and the ways to work on it. */
-function OneEngine({ job, engine, entries }: OpenJob) {
-  const next = useMemo(() => workbench(engine, entries).next(), [engine, entries]);
+function OneEngine(open: OpenJob) {
+  const { job, engine } = open;
+  const bench = useBench(open);
+  const next = useMemo(() => nextAction(bench), [bench]);
   return (
     <div className="stack-wide">
       <div className="stack">

@@ -1,4 +1,4 @@
-import { workbench } from '@gudgeon/core/workbench';
+import { nextAction, openBench } from '@gudgeon/core/workbench';
 import { useMemo } from 'react';
 import { Link } from 'wouter';
 import { readJob, useAnswer } from '../../api/index.js';
@@ -7,7 +7,8 @@ import { readJob, useAnswer } from '../../api/index.js';
 export function NextStep({ job }: { readonly job: string }) {
   const answer = useAnswer(() => readJob(job));
   const next = useMemo(
-    () => (answer?.ok && answer.value.engine ? workbench(answer.value.engine, answer.value.entries).next() : undefined),
+    () =>
+      answer?.ok && answer.value.engine ? nextAction(openBench(answer.value.engine, answer.value.entries)) : undefined,
     [answer],
   );
   if (!answer) return <p className="soft">Working out what comes next…</p>;

@@ -1,0 +1,1 @@
+export { GasketScreen } from './gasket-screen.js';

@@ -1,0 +1,123 @@
+import type { Joint } from '@gudgeon/core/engine';
+import { type Seen, skipName } from '@gudgeon/core/plan';
+import type { ActView, TightenView } from '@gudgeon/core/workbench';
+import { useEffect, useState } from 'react';
+import { AnswerButtons, answerActions, NumberEntry, Progress, Reasoned, say, sayAgain } from '../../bench/index.js';
+import { useActions } from '../../keys/index.js';
+import type { Recorder } from '../../shell/index.js';
+import { parseReading, type TypedReading } from './reading.js';
+
+interface ActStepProps {
+  readonly view: TightenView;
+  readonly act: ActView;
+  readonly joint: Joint;
+  readonly recorder: Recorder;
+  /** Tells that a hand is at work here, so that a later pause can be noticed. */
+  readonly begin: () => void;
+}
+
+/** One fastener, one target, one answer. */
+export function ActStep({ view, act, joint, recorder, begin }: ActStepProps) {
+  const [reading, setReading] = useState<TypedReading>();
+  useEffect(() => say(act.spoken), [act.spoken]);
+  const give = (answer: { readonly id: string; readonly label: string }) => {
+    begin();
+    const { stage, hole, instance, round, printed } = act;
+    const data = { joint: joint.id, stage, hole, instance, round, target: printed, seen: answer.id as Seen };
+    const done = reading ? { ...data, reading: reading.reading } : data;
+    recorder.record(
+      { kind: 'act-done', data: done },
+      `${hole === 'all' ? 'Joint' : `Hole ${hole}`}: ${answer.label}`,
+      reading?.raw,
+    );
+  };
+  const actions = answerActions(act.answers, give);
+  const run = useActions([
+    ...(act.reading && !reading ? [] : actions),
+    { name: 'again', label: 'Say it again', keys: ['r'], available: true, run: sayAgain },
+  ]);
+  return (
+    <>
+      <Progress {...view.progress} />
+      <section className="step" aria-live="polite" data-hole={act.hole} data-stage={act.stage}>
+        <p className="step-lead">{act.lead}</p>
+        {act.number !== '' && (
+          <p className="target-number" data-current-number>
+            {act.number} <span className="target-unit">{act.unit}</span>
+          </p>
+        )}
+        {act.note && <p>{act.note}</p>}
+        {act.reading && reading && <p className="step-lead">Read: {reading.text}</p>}
+      </section>
+      {act.reading && !reading ? (
+        <NumberEntry
+          slot={`${act.lead}: ${act.reading.name}`}
+          unit={act.reading.unit}
+          sign
+          recordLabel="Take this reading"
+          onRecord={(raw, shown) => setReading(parseReading(raw, shown, act.reading?.unit ?? 'mm'))}
+        />
+      ) : (
+        <AnswerButtons answers={act.answers} actions={actions} run={run} />
+      )}
+      {view.next && (
+        <p className="next-step">
+          Then: {view.next.lead} {view.next.number} {view.next.unit}
+        </p>
+      )}
+      <p className="field-hint">
+        {act.stageName}, as printed: {act.printed}. {act.dressing} From: {act.origin}. Order: {view.order}
+      </p>
+      <OtherActs act={act} joint={joint} recorder={recorder} />
+    </>
+  );
+}
+
+function OtherActs({
+  act,
+  joint,
+  recorder,
+}: {
+  readonly act: ActView;
+  readonly joint: Joint;
+  readonly recorder: Recorder;
+}) {
+  const { stage, hole, instance } = act;
+  const here = hole === 'all' ? 'this step' : `hole ${hole}`;
+  return (
+    <div className="apart stack">
+      {hole !== 'all' && (
+        <Reasoned
+          name="I do not know whether this one was turned"
+          about={`Stop. ${joint.whenInDoubt}`}
+          button={`Record the doubt about ${here}`}
+          usual={['interrupted while turning', 'lost count']}
+          record={(why) =>
+            recorder.record(
+              { kind: 'fastener-doubted', data: { joint: joint.id, stage, hole, instance, why } },
+              `Doubt about ${here} recorded`,
+            )
+          }
+        />
+      )}
+      <Reasoned
+        name="Skip this one"
+        about="A skipped step stays on the open list and on the record."
+        button={`Skip ${here}`}
+        usual={['tool not at hand', 'not reachable yet']}
+        record={(reason) =>
+          recorder.record({ kind: 'skipped', data: { what: skipName(joint.id, act), reason } }, `Skipped ${here}`)
+        }
+      />
+      <Reasoned
+        name="The joint was opened again"
+        about="Everything tightened so far in this joint starts anew."
+        button="Record that the joint was opened"
+        usual={['gasket replaced', 'wrong part inside']}
+        record={(reason) =>
+          recorder.record({ kind: 'joint-opened', data: { joint: joint.id, reason } }, 'Joint opened: it starts anew')
+        }
+      />
+    </div>
+  );
+}

@@ -1,0 +1,1 @@
+export { TightenScreen } from './tighten-screen.js';

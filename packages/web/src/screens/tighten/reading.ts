@@ -1,0 +1,15 @@
+import { parseQuantity } from '@gudgeon/core/quantity';
+import type { Reading } from '@gudgeon/core/record';
+
+export interface TypedReading {
+  readonly raw: string;
+  readonly text: string;
+  readonly reading: Reading;
+}
+
+/** A keyed length as the log keeps it; undefined where the core cannot read it. */
+export function parseReading(raw: string, shown: string, unit: string): TypedReading | undefined {
+  const text = `${shown} ${unit}`;
+  const parsed = parseQuantity('length', text);
+  return parsed.ok ? { raw, text, reading: { text, value: parsed.value.value, unit: 'm' } } : undefined;
+}
