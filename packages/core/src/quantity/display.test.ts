@@ -112,7 +112,8 @@ describe('what a person sees who chose a system', () => {
     expect(inSystem('angle', typed('angle', ' 1/2 turn'), 'inch')).toBe('1/2 turn');
     expect(inSystem('length', typed('length', '1½ in'), 'inch')).toBe('1½ in');
     expect(inSystem('length', typed('length', '3/8 in'), 'metric')).toBe('9.525 mm');
-    expect(windowInSystem('angle', typedWindow('angle', '1/2-3/4 turn'), 'metric')).toBe('1/2-3/4 turn');
+    expect(windowInSystem('angle', typedWindow('angle', ' 1/2-3/4 turn'), 'metric')).toBe('1/2-3/4 turn');
+    expect(windowInSystem('length', typedWindow('length', '3/8..1/2 in'), 'metric')).toBe('9.525..12.700 mm');
     expect(inSystem('stiffness', typed('stiffness', '350 lb/in'), 'inch')).toBe('350 lbf/in');
   });
 });

@@ -64,7 +64,7 @@ function readFraction(
 function settleMarks(given: string, decimalMark: '.' | ','): Result<string> {
   const marks = given.replace(/\d/g, '');
   if (marks.length > 1) return refused({ code: 'second-mark', given });
-  if (marks !== '' && marks !== decimalMark && /^[1-9]\d{0,2}[.,]\d{3}$/.test(given)) {
+  if (marks !== decimalMark && /^[1-9]\d{0,2}[.,]\d{3}$/.test(given)) {
     const asDecimal = given.replace(marks, decimalMark);
     return refused({ code: 'mark-question', given, asDecimal, asThousands: given.replace(marks, '') });
   }

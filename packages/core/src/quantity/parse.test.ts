@@ -81,6 +81,8 @@ describe('a value as typed', () => {
     expect(value('length', '4.030 in').places).toBe(3);
     expect(value('length', '1/64 in').places).toBe(6);
     expect(value('angle', '1/3 turn').places).toBe(6);
+    expect(value('length', '3/8 ±1/16 in')).toMatchObject({ places: 4, plusMinus: 0.0015875 });
+    expect(value('length', '3/08 in').value).toBe(value('length', '3/8 in').value);
   });
 
   it('gives the very same number for the same size in inch and millimetre', () => {
@@ -153,6 +155,10 @@ describe('a window as typed', () => {
     ['ratio', '9.0..9.5', 9, 9.5, '', 1],
     ['ratio', '9.0..9.5:1', 9, 9.5, ':1', 1],
     ['length', '0.25 mm', 0.00025, 0.00025, 'mm', 2],
+    ['length', '5..5 mm', 0.005, 0.005, 'mm', 0],
+    ['torque', '10-12 N·m', 10, 12, 'N·m', 0],
+    ['length', '0.5 mm minimum', 0.0005, undefined, 'mm', 1],
+    ['length', '3.75±0.25 in', 0.0889, 0.1016, 'in', 2],
   ])('%s "%s"', (kind, text, low, high, unit, places) => {
     const read = window(kind, text);
     expect(read).toMatchObject({ text, unit, places });
@@ -201,6 +207,11 @@ describe('one figure printed in two units', () => {
 });
 
 describe('what is refused, never guessed', () => {
+  it('reads a text of 64 characters and no longer one', () => {
+    expect(value('length', `${'1'.repeat(61)} mm`).value / 1e57).toBeCloseTo(1.1111111111, 9);
+    expect(fault('length', `${'1'.repeat(62)} mm`)).toEqual({ code: 'too-long', length: 65, limit: 64 });
+  });
+
   it.each<[QuantityKind, string, QuantityFault['code']]>([
     ['length', '', 'empty'],
     ['length', ' \t\n', 'empty'],
@@ -228,6 +239,12 @@ describe('what is refused, never guessed', () => {
     ['length', '1,250 mm', 'mark-question'],
     ['length', '05 mm', 'leading-zero'],
     ['length', '1/0 in', 'zero-denominator'],
+    ['length', '1/00 in', 'zero-denominator'],
+    ['length', '12-1/2 in', 'hyphen-question'],
+    ['length', '1-11/16 in', 'hyphen-question'],
+    ['length', '1/4 ±+1/8 in', 'negative-tolerance'],
+    ['length', '±0.01 mm', 'empty'],
+    ['length', '5 mm -2', 'unit-missing'],
     ['length', '13/8 in', 'space-question'],
     ['length', '113/64 in', 'space-question'],
     ['length', '1 11/8 in', 'not-a-number'],
@@ -248,6 +265,7 @@ describe('what is refused, never guessed', () => {
     ['length', '1-1/2 in', 'hyphen-question'],
     ['length', '1-1/2..2 in', 'hyphen-question'],
     ['length', '0.001.. in', 'not-a-number'],
+    ['length', '50 ++10/-5 mm', 'negative-tolerance'],
     ['length', '<=', 'empty'],
     ['length', '.. 5 mm', 'empty'],
     ['length', '1..2..3 mm', 'not-a-number'],
@@ -279,6 +297,10 @@ describe('the decimal comma', () => {
     expect(value('length', '4,03 in')).toMatchObject({ value: value('length', '4.03 in').value, places: 2 });
     expect(value('length', '0,025 mm')).toMatchObject({ value: mm(0.025), places: 3 });
     expect(value('length', '1250,5 mm').value).toBe(mm(1250.5));
+    expect(value('length', '1250,500 mm').places).toBe(3);
+    expect(value('length', '1,2500 mm').value).toBe(mm(1.25));
+    expect(fault('length', '12,500 mm')?.code).toBe('mark-question');
+    expect(fault('length', '125,000 mm')?.code).toBe('mark-question');
   });
 
   it('is read everywhere once the project has fixed it, and then the point is asked about', () => {

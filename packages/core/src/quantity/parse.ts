@@ -12,7 +12,6 @@ export const LONGEST_TEXT = 64;
 function read(kind: QuantityKind, text: string, options: ReadOptions): Outcome<Spread, QuantityFault> {
   if (text.length > LONGEST_TEXT) return refused({ code: 'too-long', length: text.length, limit: LONGEST_TEXT });
   const tidied = tidy(text);
-  if (tidied === '') return refused({ code: 'empty' });
   const spread = spreadOf(kind, splitForm(kind, tidied), options);
   if (!spread.ok) return spread;
   const coldest = spread.value.low ?? spread.value.high;

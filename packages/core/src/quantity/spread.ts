@@ -42,7 +42,7 @@ function tolerance(
   plus: Term,
   minus: Term,
 ): Result {
-  if (plus.signed || minus.signed) return refused({ code: 'negative-tolerance', given: form.plus });
+  if (plus.signed) return refused({ code: 'negative-tolerance', given: form.plus });
   const ends = {
     low: siOf(centre, { ...minus, exact: exactNegative(minus.exact) }),
     high: siOf(centre, plus),

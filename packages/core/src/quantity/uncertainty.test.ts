@@ -32,6 +32,7 @@ describe('standard uncertainty from what is known', () => {
 
   it('does not come from one reading', () => {
     expect(fromRepeats([mm(50)])).toBeUndefined();
+    expect(fromRepeats([1, 3])).toEqual({ value: 2, u: 1 });
     expect(fromRepeats([])).toBeUndefined();
   });
 });

@@ -103,7 +103,11 @@ describe('sizes of units', () => {
 describe('spellings of units', () => {
   it.each<[QuantityKind, string, readonly string[]]>([
     ['torque', 'N·m', ['N.m', 'Nm', 'N-m', 'N m', 'n·m', 'NM', 'N*m', 'N⋅m', 'N • m']],
-    ['torque', 'lbf·ft', ['lb-ft', 'ft-lb', 'lbf-ft', 'ft lb', 'ft·lbf', 'FT-LBS', 'lb.ft', 'lb ft']],
+    [
+      'torque',
+      'lbf·ft',
+      ['  lb-ft ', 'ft  lb', 'ft - lb', 'ft-lb', 'lbf-ft', 'ft lb', 'ft·lbf', 'FT-LBS', 'lb.ft', 'lb ft'],
+    ],
     ['torque', 'lbf·in', ['lb-in', 'in-lb', 'in·lbf', 'in lbs', 'lb.in']],
     ['torque', 'kgf·m', ['kg-m', 'kgf-m', 'kgf.m', 'kg·m', 'm·kg']],
     ['length', 'µm', ['um', 'μm', 'µm', 'micron', 'UM']],

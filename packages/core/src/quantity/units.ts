@@ -45,9 +45,9 @@ const fold = (text: string): string =>
     .replace(/[º˚]/g, '°')
     .replace(/²|\^2/g, '2')
     .replace(/³|\^3/g, '3')
+    .trim()
     .replace(/\s*[·.*⋅•×∙-]\s*/g, '·')
-    .replace(/\s+/g, ' ')
-    .trim();
+    .replace(/\s+/g, ' ');
 
 const spellings = ([name, , , also = '', more]: UnitRow): string[] =>
   [name, more?.plural ?? name, ...also.split('|')].filter((word, at) => at === 0 || word !== '').map(fold);
