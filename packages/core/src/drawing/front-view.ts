@@ -5,6 +5,7 @@ import { compose, listed } from './compose.js';
 import { type CrankPose, crankPose, type Pose, pinAbove, strokeWord } from './crank-pose.js';
 import { type Box, boundsOf, joined, overlap, shapeBox } from './extent.js';
 import type { Figure, Point, Shape, Touch } from './figure.js';
+import { firingSentence } from './firing-words.js';
 import { at, heading, hull, inDegrees, plus, polar, signed, times, within } from './geometry.js';
 import type { FrontViewOptions } from './options.js';
 import {
@@ -322,18 +323,6 @@ function bankName(view: View, id: string, bank: number, scale: Scale): Shape {
 
 const rounded = (degrees: number): string => String(Math.round(degrees * 10) / 10);
 const degreesWord = (crankAngle: Angle): string => `crank ${rounded(within(inDegrees(crankAngle), 720))}\u00b0`;
-
-/** "1 at firing TDC", or the next to get there. */
-export function firingSentence({ poses }: CrankPose): string {
-  const known = [...poses.values()].flatMap((pose) =>
-    pose.phase === undefined ? [] : [{ cylinder: pose.cylinder, to: within(720 - pose.phase, 720) }],
-  );
-  if (known.length === 0) return 'firing order not stated';
-  const now = known.filter((one) => one.to < 0.05 || one.to > 719.95).map((one) => one.cylinder);
-  if (now.length > 0) return `${listed(now)} at firing TDC`;
-  const next = known.reduce((least, one) => (one.to < least.to ? one : least));
-  return `next firing TDC: ${next.cylinder}, in ${rounded(next.to)}\u00b0`;
-}
 
 function describe(view: View, crankAngle: Angle): readonly string[] {
   const { engine, crank, shown, sizes } = view;

@@ -17,3 +17,7 @@ export { type SvgElement, type SvgStyle, svgElements, viewBox } from './pens/svg
 export { figureToText } from './pens/text.js';
 export { LAYOUT_FLUID, PRINT, type Theme } from './pens/theme.js';
 export type { Figures } from './planned.js';
+export { registerTray, type TrayPart } from './register-tray.js';
+export { stopFigure } from './stop-figure.js';
+export { valveGearSection } from './valve-gear-section.js';
+export { valveMap } from './valve-map.js';

@@ -1,0 +1,65 @@
+import type { Engine } from '../engine/index.js';
+import { compose } from './compose.js';
+import type { Figure, MarkState, Shape } from './figure.js';
+import { at, plus } from './geometry.js';
+import { markShapes, stateSentences } from './marks.js';
+import type { Marks, Shown } from './options.js';
+import { circle, label, polygon, roundedRectangle } from './shapes.js';
+import { type Cell, cellTouch, type Grid, valveGrid, valveLetter } from './valve-grid.js';
+
+export type TrayPart = 'lifter' | 'pushrod' | 'rocker';
+
+/**
+ * A tray with a pocket for the lifter, pushrod or rocker of every valve, laid out as the engine is, front at the top, so
+ * that each part goes back to its own place. `marks` by `valveKey`.
+ */
+export function registerTray(engine: Engine, part: TrayPart, marks: Marks = {}, options: Shown = {}): Figure {
+  const grid = valveGrid(engine, marks, options);
+  const filled = grid.cells.filter((cell) => cell.state === 'done').length;
+  return compose({
+    title: `${engine.name}: tray for the ${part}s`,
+    description: [
+      `A pocket for the ${part} of every valve, laid out as the engine is, front at the top; I intake, E exhaust.`,
+      `${filled} of ${grid.cells.length} done.`,
+      stateSentences(grid.cells),
+      grid.note,
+    ],
+    shapes: [...grid.frame, ...grid.cells.flatMap((cell) => pocket(engine, part, cell, grid))],
+    touches: grid.cells.map((cell) => {
+      const touch = cellTouch(cell, grid.scale);
+      return { ...touch, name: `${part}, ${touch.name}` };
+    }),
+    margin: grid.scale.margin,
+    leastWidth: grid.leastWidth,
+  });
+}
+function pocket(engine: Engine, part: TrayPart, cell: Cell, { scale }: Grid): readonly Shape[] {
+  const letter = valveLetter(engine, cell.valve);
+  const place = plus(cell.centre, at(scale.px * 13, 0));
+  const mark = plus(cell.centre, at(-scale.px * 12, 0));
+  return [
+    ...outline(part, cell, scale.px),
+    ...(cell.state === 'idle' ? [] : markShapes(mark, scale.mark, cell.state, cell.key)),
+    label(place, letter, scale.text, { anchor: 'start', part: cell.key, state: cell.state }),
+  ];
+}
+/** The pocket has the shape of its part seen from above: round, long and thin, or a body with two ends. */
+function outline(part: TrayPart, cell: Cell, px: number): readonly Shape[] {
+  const look: { part: string; state: MarkState; fill: 'void' } = { part: cell.key, state: 'idle', fill: 'void' };
+  const mark = plus(cell.centre, at(-px * 12, 0));
+  const box = (width: number, height: number, radius: number): Shape =>
+    polygon(
+      roundedRectangle(
+        cell.centre.x - (width / 2) * px,
+        cell.centre.y - (height / 2) * px,
+        width * px,
+        height * px,
+        radius * px,
+      ),
+      'visible',
+      look,
+    );
+  if (part === 'lifter') return [circle(mark, 19 * px, 'visible', look)];
+  if (part === 'pushrod') return [box(64, 26, 13)];
+  return [box(64, 40, 8), circle(cell.centre, 3 * px, 'thin', { part: cell.key })];
+}
