@@ -17,7 +17,14 @@ import { INVENTED_ENGINES, inventedEngine, MILD_CAM } from './test-engines.suite
 
 const deg = (n: number) => ((n * Math.PI) / 180) as Angle;
 const HOLES: Marks = { 1: 'done', 2: 'lit', 3: 'next', 4: 'missing', 5: 'wrong', 6: 'doubt' };
-const VALVES: Marks = { '1-intake-1': 'done', '1-exhaust-1': 'lit', '2-intake-1': 'next', '2-exhaust-1': 'wrong', '3-intake-1': 'missing', '3-exhaust-1': 'doubt' };
+const VALVES: Marks = {
+  '1-intake-1': 'done',
+  '1-exhaust-1': 'lit',
+  '2-intake-1': 'next',
+  '2-exhaust-1': 'wrong',
+  '3-intake-1': 'missing',
+  '3-exhaust-1': 'doubt',
+};
 const OPENINGS: Marks = {
   W1: 'done',
   W2: 'lit',
@@ -60,10 +67,7 @@ export function previewFigures(): readonly (readonly [string, Draw])[] {
       figure('stop', (shownWidth) => stopFigure(engine, { crankAngle: deg(450), previous: deg(360) }, { shownWidth })),
       figure('stopfirst', (shownWidth) => stopFigure(engine, { crankAngle: deg(0) }, { shownWidth })),
       figure('front', (shownWidth) => frontView(engine, deg(60), { shownWidth })),
-      [
-        `print-front-${name}`,
-        (width) => figureToSvg(frontView(engine, deg(0)), { width, theme: PRINT),
-      ] as const,
+      [`print-front-${name}`, (width) => figureToSvg(frontView(engine, deg(0)), { width, theme: PRINT })] as const,
     ];
   });
 }
