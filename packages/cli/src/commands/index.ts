@@ -1,9 +1,11 @@
 import type { Command } from 'commander';
 import type { Io } from '../io.js';
+import { sheet } from './sheet.js';
+import { tighten } from './tighten.js';
 import { valves } from './valves.js';
 
 /** A command adds itself to the program; it writes and reads through `io` only and throws `BadInput` to refuse. */
 export type Register = (program: Command, io: Io) => void;
 
 /** One file a command, one line here. */
-export const commands: readonly Register[] = [valves];
+export const commands: readonly Register[] = [valves, tighten, sheet];
