@@ -7,10 +7,10 @@ import type { Marks, Shown } from './options.js';
 import { circle, label, polygon, roundedRectangle } from './shapes.js';
 import { type Cell, cellTouch, type Grid, valveGrid, valveLetter } from './valve-grid.js';
 
-export type TrayPart = 'lifter' | 'pushrod' | 'rocker';
+export type TrayPart = 'lifter' | 'pushrod' | 'rocker' | 'follower' | 'shim';
 
 /**
- * A tray with a pocket for the lifter, pushrod or rocker of every valve, laid out as the engine is, front at the top, so
+ * A tray with a pocket for one kind of part (lifter, pushrod, rocker, follower or shim) of every valve, laid out as the engine is, front at the top, so
  * that each part goes back to its own place. `marks` by `valveKey`.
  */
 export function registerTray(engine: Engine, part: TrayPart, marks: Marks = {}, options: Shown = {}): Figure {
@@ -59,7 +59,8 @@ function outline(part: TrayPart, cell: Cell, px: number): readonly Shape[] {
       'visible',
       look,
     );
-  if (part === 'lifter') return [circle(mark, 19 * px, 'visible', look)];
+  if (part === 'lifter' || part === 'follower') return [circle(mark, 19 * px, 'visible', look)];
+  if (part === 'shim') return [circle(mark, 14 * px, 'visible', look)];
   if (part === 'pushrod') return [box(64, 26, 13)];
   return [box(64, 40, 8), circle(cell.centre, 3 * px, 'thin', { part: cell.key })];
 }

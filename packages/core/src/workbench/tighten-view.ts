@@ -28,6 +28,8 @@ function blockWords(block: Block): string {
       return judgementWords(block.judgement);
     case 'fastener-not-new':
       return `Hole ${block.hole}: a new fastener is due, and the one recorded is used.`;
+    case 'fastener-not-measured':
+      return `Hole ${block.hole}: measure the free length of this fastener first; it may be used again only up to its limit.`;
     case 'gasket-bad':
       return `Gasket: ${block.item} was found bad (${block.seen}). Put it right and check it again first.`;
   }

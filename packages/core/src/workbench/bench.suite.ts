@@ -1,0 +1,45 @@
+/** A bench to test on: an invented sheet and entries sealed one after the other, as a device writes them. */
+import { readFileSync } from 'node:fs';
+import type { Engine } from '../engine/index.js';
+import { loadSheet } from '../engine/load/index.js';
+import { type Command, type LogEntry, NO_PREVIOUS, sealEntry } from '../record/index.js';
+import { type Bench, openBench, propose } from './index.js';
+
+export const SHEETS = {
+  v8: 'quernside-51-v8',
+  six: 'tollbarrow-6w-diesel-six',
+  four: 'pellgarth-t4-twin-cam',
+} as const;
+
+export function engineOf(sheet: string): Engine {
+  const loaded = loadSheet(readFileSync(new URL(`../../../../sheets/${sheet}.yaml`, import.meta.url), 'utf8'));
+  if (!loaded.ok) throw new Error(loaded.fault.map((fault) => fault.message).join('\n'));
+  return loaded.value;
+}
+
+/** Writes commands one by one through the rules; a refusal fails the test with its line. */
+export class Scribe {
+  #entries: LogEntry[] = [];
+  readonly engine: Engine;
+
+  constructor(engine: Engine) {
+    this.engine = engine;
+  }
+  get bench(): Bench {
+    return openBench(this.engine, this.#entries);
+  }
+  write(command: Command): void {
+    const proposal = propose(this.bench, command);
+    if (!proposal.ok) throw new Error(proposal.fault);
+    for (const entry of proposal.value) this.append(entry);
+  }
+  append({ kind, data }: Command): string {
+    const counter = this.#entries.length + 1;
+    const id = `01900000-0000-7000-8000-${String(counter).padStart(12, '0')}`;
+    const at = `2026-01-01T10:${String(Math.floor(counter / 60) % 60).padStart(2, '0')}:${String(counter % 60).padStart(2, '0')}+01:00`;
+    const draft = { id, job: 'job', device: 'phone', counter, at, person: 'Ada', kind, version: 1, data };
+    const sealed = sealEntry(draft, this.#entries.at(-1)?.hash ?? NO_PREVIOUS);
+    this.#entries.push({ ...sealed, sequence: counter, receivedAt: at });
+    return id;
+  }
+}
