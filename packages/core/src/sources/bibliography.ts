@@ -197,6 +197,24 @@ export const BIBLIOGRAPHY = {
       'https://www.china-bolts.com/sae-j429-mechanical-and-physical-property-for-the-different-property-classes-of-bolts-screws-and-studs',
     seen: 'a summary table, not the standard',
   },
+  'nut-factor': {
+    title: 'What the nut factor stands for, with a chart of torque for grade 5 screws',
+    locator: 'chart point 3/8-16 at 75 % of proof',
+    standing: 'read',
+    address: 'https://mobiletechengineering.com/2020/11/15/what-does-the-nut-factor-k-really-encompass/',
+  },
+  'nut-factor-ranges': {
+    title: 'Engineering data of a fastener supplier: ranges of the nut factor by surface',
+    locator: 'table of nut factors',
+    standing: 'read',
+    address: 'https://www.zipfastener.com/engineering-data/',
+  },
+  'root-areas': {
+    title: 'Bolt root and tensile stress areas, metric',
+    locator: 'table of root and stress areas',
+    standing: 'read',
+    address: 'https://www.engineersedge.com/hardware/bolt_root_and_tensile_stress_area_15776.htm',
+  },
   'vdi-2230': {
     title: 'VDI 2230 part 1, systematic calculation of highly stressed bolted joints',
     author: 'Verein Deutscher Ingenieure',

@@ -1,4 +1,6 @@
 export { assemblyPreload, type TighteningStress, type Torsion, tighteningStress } from './assembly.js';
+export { type ColumnCheck, checkColumns } from './columns.js';
+export { type NutFactorRange, nutFactorRanges, type Surface, surfaces } from './nut-factors.js';
 export { centreOutwardOrder, crossPattern, type PlacedHole } from './order.js';
 export { type PreloadBand, preloadBand, tighteningFactor } from './scatter.js';
 export { loadAt, type NoStrength, strengthClasses, strengthOf } from './strength.js';
@@ -22,6 +24,7 @@ export {
   preloadByNutFactor,
   printedTorqueArms,
   type TorqueArms,
+  threadPartArm,
   threadTorqueArm,
   tighteningArm,
   torqueArms,

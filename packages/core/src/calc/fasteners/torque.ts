@@ -103,12 +103,18 @@ export const wholeArm = (arms: TorqueArms): Length => (arms.pitch + arms.thread 
 export type LongForm = 'exact' | 'printed' | 'linear';
 
 /**
- * Torque per unit of preload [m] by a named form: `exact` screw theory, `printed` with 0.16 and 0.58, `linear` with
- * exact constants. Symbols as in `torqueArms`. Source: VDI 2230 part 1 (from memory).
+ * Thread part of the arm [m] by a named form: what twists the shank. `exact` screw theory, `printed` with 0.16 and
+ * 0.58, `linear` with exact constants. Symbols as in `torqueArms`. Source: VDI 2230 part 1 (from memory).
  */
+export function threadPartArm(thread: Thread, friction: Ratio, form: LongForm): Length {
+  if (form === 'exact') return threadTorqueArm(thread, friction);
+  const parts = { linear: torqueArms, printed: printedTorqueArms }[form];
+  const arms = parts(thread, { thread: friction, head: friction }, NO_RING);
+  return (arms.pitch + arms.thread) as Length;
+}
+const NO_RING: BearingRing = { outside: 0 as Length, hole: 0 as Length };
+
+/** Whole torque per unit of preload [m]: thread part by the named form and head part. Symbols as in `torqueArms`. */
 export function tighteningArm(thread: Thread, friction: Friction, ring: BearingRing, form: LongForm): Length {
-  if (form === 'printed') return wholeArm(printedTorqueArms(thread, friction, ring));
-  const arms = torqueArms(thread, friction, ring);
-  if (form === 'linear') return wholeArm(arms);
-  return (threadTorqueArm(thread, friction.thread) + arms.head) as Length;
+  return (threadPartArm(thread, friction.thread, form) + torqueArms(thread, friction, ring).head) as Length;
 }

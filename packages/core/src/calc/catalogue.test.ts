@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import { toUnit } from '../quantity/index.js';
+import { SOURCE_KEYS } from '../sources/index.js';
+import { isQuantity } from './catalogue/spec.js';
+import { readExpected } from './expected.suite.js';
+import { catalogue, describeCalcFault, inputSchema, pageOf, runCalculation, workingText } from './index.js';
+
+/** Output of a calculation whose printed example says otherwise than the digits that it states. */
+describe.each(catalogue.map((calc) => [calc.id, calc] as const))('the data sheet of %s', (_, calc) => {
+  it('has every part', () => {
+    expect(calc.id).toMatch(/^[a-z]+(-[a-z]+)*\.[a-z]+(-[a-z]+)*$/);
+    expect(calc.id.startsWith(`${calc.subject}.`)).toBe(true);
+    for (const text of [calc.title, calc.summary, calc.formula, calc.example.from]) expect(text.trim()).not.toBe('');
+    expect(calc.assumptions.length).toBeGreaterThan(0);
+    for (const key of calc.sources) expect(SOURCE_KEYS).toContain(key);
+    expect(Object.keys(calc.inputs).length).toBeGreaterThan(0);
+    expect(Object.keys(calc.outputs).length).toBeGreaterThan(0);
+  });
+
+  it('says symbol, meaning, unit and range of each input and output', () => {
+    for (const spec of [...Object.values(calc.inputs), ...Object.values(calc.outputs)]) {
+      expect(spec.symbol.trim()).not.toBe('');
+      expect(spec.meaning.trim()).not.toBe('');
+    }
+    for (const spec of Object.values(calc.inputs)) {
+      if (!isQuantity(spec)) continue;
+      expect(Number.isFinite(toUnit(spec.kind, 1, spec.unit))).toBe(true);
+      const { above, from, to, below } = spec.range;
+      expect(above ?? from, 'lower end').toBeDefined();
+      expect(to ?? below, 'upper end').toBeDefined();
+    }
+    for (const spec of Object.values(calc.outputs)) {
+      if (isQuantity(spec)) expect(Number.isFinite(toUnit(spec.kind, 1, spec.unit))).toBe(true);
+    }
+  });
+
+  it('computes its example to the digits stated', () => {
+    const run = runCalculation(calc.id, calc.example.inputs);
+    if (!run.ok) throw new Error(run.fault.map(describeCalcFault).join('\n'));
+    expect(Object.keys(calc.example.outputs).length).toBeGreaterThan(0);
+    for (const [name, text] of Object.entries(calc.example.outputs)) {
+      const expected = readExpected(calc, name, text);
+      expected.check(run.value.outputs[name], name);
+    }
+  });
+
+  it('shows its working: every input, the formula, every result', () => {
+    const run = runCalculation(calc.id, calc.example.inputs);
+    if (!run.ok) throw new Error('the example is refused');
+    const lines = run.value.working.map(workingText);
+    expect(lines).toContain(calc.formula);
+    for (const [name, output] of Object.entries(run.value.outputs)) {
+      expect(
+        lines.some((line) => line.includes(output.text)),
+        name,
+      ).toBe(true);
+    }
+    expect(run.value.working.filter((line) => line.part === 'input').length).toBeGreaterThan(0);
+    expect(run.value.sources.length).toBe(calc.sources.length);
+  });
+
+  it('refuses nothing at all with one line for each input that it cannot do without', () => {
+    const run = runCalculation(calc.id, {});
+    const needed = pageOf(calc).inputs.filter((input) => input.required);
+    expect(run.ok).toBe(false);
+    if (run.ok) return;
+    expect(run.fault.map((fault) => 'input' in fault && fault.input)).toEqual(needed.map((input) => input.name));
+    for (const fault of run.fault) expect(describeCalcFault(fault)).not.toMatch(/\n|undefined|NaN|object Object/);
+  });
+
+  it('refuses a bare number where a unit is needed, naming the input', () => {
+    for (const [name, spec] of Object.entries(calc.inputs)) {
+      if (!isQuantity(spec) || spec.kind === 'ratio') continue;
+      const run = runCalculation(calc.id, { ...calc.example.inputs, [name]: spec.list ? [4] : 4 });
+      expect(run.ok, name).toBe(false);
+      if (!run.ok) expect(describeCalcFault(run.fault[0]!)).toMatch(new RegExp(`^${name}.*has no unit`));
+    }
+  });
+
+  it('has a schema that names every input and requires what is needed', () => {
+    const schema = inputSchema(calc);
+    expect(Object.keys(schema.properties as object)).toEqual(Object.keys(calc.inputs));
+    expect(schema.required).toEqual(
+      pageOf(calc)
+        .inputs.filter((one) => one.required)
+        .map((one) => one.name),
+    );
+    expect(JSON.parse(JSON.stringify(pageOf(calc)))).toEqual(pageOf(calc));
+  });
+});
+
+describe('the catalogue', () => {
+  it('names no calculation twice', () => {
+    expect(new Set(catalogue.map((calc) => calc.id)).size).toBe(catalogue.length);
+  });
+
+  it('answers an unknown name with those that come near', () => {
+    const run = runCalculation('crank.stroke-motion', {});
+    expect(run.ok).toBe(false);
+    if (!run.ok) expect(describeCalcFault(run.fault[0]!)).toContain('crank.motion');
+  });
+});

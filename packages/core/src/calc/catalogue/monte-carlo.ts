@@ -1,0 +1,60 @@
+/** Uncertainty of a result by trying many inputs: the cross-check of the derivatives. */
+import type { AnyValues, Calculation } from './calculation.js';
+import { type Doubtful, numbersAt } from './compute.js';
+import { nextNormal, type RandomState } from './random.js';
+
+export interface Spread {
+  readonly mean: number;
+  readonly standard: number;
+  /** Ends between which 95 % of the trials fell. */
+  readonly low: number;
+  readonly high: number;
+}
+export interface Trials {
+  readonly spreads: ReadonlyMap<string, Spread>;
+  readonly trials: number;
+  /** Trials whose inputs the calculation refuses; they are in no spread. */
+  readonly refused: number;
+  readonly after: RandomState;
+}
+
+/**
+ * Spread of each number of an answer over `trials` draws (2 or more); each doubtful input is drawn from a normal
+ * distribution about its value, independent of the others. Pure: the random state is handed in and handed back.
+ * Source: JCGM 101, propagation of distributions (from memory).
+ */
+export function monteCarlo(
+  calc: Calculation,
+  values: AnyValues,
+  doubtful: readonly Doubtful[],
+  trials: number,
+  random: RandomState,
+): Trials {
+  const samples = new Map<string, number[]>();
+  let state = random;
+  let refused = 0;
+  for (let trial = 0; trial < trials; trial += 1) {
+    const moves = doubtful.map((place) => {
+      const [normal, next] = nextNormal(state);
+      state = next;
+      return { place, to: place.value + normal * place.standard };
+    });
+    const numbers = numbersAt(calc, values, moves);
+    if (!numbers) refused += 1;
+    for (const [output, number] of numbers ?? []) {
+      const sample = samples.get(output);
+      if (sample) sample.push(number);
+      else samples.set(output, [number]);
+    }
+  }
+  const usable = [...samples].filter(([, sample]) => sample.length > 1);
+  return { spreads: new Map(usable.map(([name, sample]) => [name, spreadOf(sample)])), trials, refused, after: state };
+}
+
+function spreadOf(sample: readonly number[]): Spread {
+  const mean = sample.reduce((sum, one) => sum + one, 0) / sample.length;
+  const squares = sample.reduce((sum, one) => sum + (one - mean) ** 2, 0);
+  const sorted = [...sample].sort((a, b) => a - b);
+  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] ?? Number.NaN;
+  return { mean, standard: Math.sqrt(squares / (sample.length - 1)), low: at(0.025), high: at(0.975) };
+}

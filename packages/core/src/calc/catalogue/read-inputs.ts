@@ -1,0 +1,101 @@
+/** Reads what a person gave for the inputs of a calculation. Every fault is found, not only the first. */
+import { done, type Outcome, refused } from '../../quantity/index.js';
+import type { Calculation } from './calculation.js';
+import { expectedOne, expectedText } from './expected.js';
+import type { CalcFault } from './fault.js';
+import { holds, limitText } from './range.js';
+import { readQuantity } from './read-quantity.js';
+import { type Place, type ReadValue, shown, wrongShape } from './read-value.js';
+import { type ChoiceInput, type CountInput, type InputSpec, isQuantity, type TextInput } from './spec.js';
+
+export interface ReadInput {
+  readonly name: string;
+  readonly spec: InputSpec;
+  /** One value, or those of a list. */
+  readonly values: readonly ReadValue[];
+  /** Left out by the person and taken from the default. */
+  readonly assumed: boolean;
+}
+type ReadOne = Outcome<ReadValue, CalcFault>;
+type ReadWhole = Outcome<ReadInput | undefined, readonly CalcFault[]>;
+
+export const LONGEST_LIST = 1000;
+
+/** Inputs in the order of the declaration; those left out without a default are not in the list. */
+export function readInputs(calc: Calculation, raw: unknown): Outcome<readonly ReadInput[], readonly CalcFault[]> {
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return refused([{ code: 'inputs-not-named' }]);
+  const given = new Map<string, unknown>(Object.entries(raw));
+  const known = Object.keys(calc.inputs);
+  const strangers: CalcFault[] = [...given.keys()]
+    .filter((input) => !known.includes(input))
+    .map((input) => ({ code: 'unknown-input', input, known }));
+  const read = Object.entries(calc.inputs).map(([name, spec]) => readInput(name, spec, given.get(name)));
+  const faults = [...strangers, ...read.flatMap((one) => (one.ok ? [] : one.fault))];
+  if (faults.length > 0) return refused(faults);
+  return done(read.flatMap((one) => (one.ok && one.value ? [one.value] : [])));
+}
+
+function readInput(name: string, spec: InputSpec, raw: unknown): ReadWhole {
+  if (raw === undefined || raw === null) return whenLeftOut(name, spec);
+  if (spec.list) return readList(name, spec, raw);
+  const one = readOne({ input: name }, spec, raw);
+  return one.ok ? done({ name, spec, values: [one.value], assumed: false }) : refused([one.fault]);
+}
+
+function readList(name: string, spec: InputSpec, raw: unknown): ReadWhole {
+  if (!Array.isArray(raw)) {
+    return refused([{ code: 'wrong-shape', input: name, given: shown(raw), expected: expectedText(spec) }]);
+  }
+  if (raw.length === 0) return refused([{ code: 'empty-list', input: name, expected: expectedText(spec) }]);
+  if (raw.length > LONGEST_LIST) {
+    return refused([{ code: 'list-too-long', input: name, length: raw.length, limit: LONGEST_LIST }]);
+  }
+  const read = raw.map((one: unknown, at) => readOne({ input: name, at: at + 1 }, spec, one));
+  const faults = read.flatMap((one) => (one.ok ? [] : [one.fault]));
+  if (faults.length > 0) return refused(faults);
+  return done({ name, spec, values: read.flatMap((one) => (one.ok ? [one.value] : [])), assumed: false });
+}
+
+function whenLeftOut(name: string, spec: InputSpec): ReadWhole {
+  if (spec.kind !== 'text' && spec.default !== undefined) {
+    return done({ name, spec, values: [defaultValue(spec, spec.default)], assumed: true });
+  }
+  if (spec.optional) return done(undefined);
+  return refused([{ code: 'missing-input', input: name, expected: expectedText(spec) }]);
+}
+
+function defaultValue(spec: InputSpec, value: number | string): ReadValue {
+  if (!isQuantity(spec) || typeof value === 'string') return { value, text: String(value) };
+  return { value, text: limitText(spec.kind, value, spec.unit), unit: spec.unit };
+}
+
+function readOne(place: Place, spec: InputSpec, raw: unknown): ReadOne {
+  if (isQuantity(spec)) return readQuantity(place, spec, raw);
+  switch (spec.kind) {
+    case 'count':
+      return readCount(place, spec, raw);
+    case 'choice':
+      return readChoice(place, spec, raw);
+    case 'text':
+      return readText(place, spec, raw);
+  }
+}
+
+function readCount(place: Place, spec: CountInput, raw: unknown): ReadOne {
+  const value = typeof raw === 'string' && /^\s*[+-]?\d{1,9}\s*$/.test(raw) ? Number(raw) : raw;
+  if (typeof value !== 'number' || !Number.isSafeInteger(value)) return wrongShape(place, raw, expectedOne(spec));
+  if (holds(spec.range, value)) return done({ value, text: String(value) });
+  return refused({ ...place, code: 'out-of-range', given: String(value), range: spec.range, kind: 'count', unit: '' });
+}
+
+function readChoice(place: Place, spec: ChoiceInput, raw: unknown): ReadOne {
+  const value = typeof raw === 'string' ? raw.trim() : undefined;
+  if (value !== undefined && spec.choices.includes(value)) return done({ value, text: value });
+  return refused({ ...place, code: 'not-a-choice', given: shown(raw), choices: spec.choices });
+}
+
+function readText(place: Place, spec: TextInput, raw: unknown): ReadOne {
+  const value = typeof raw === 'string' ? spec.read(raw) : undefined;
+  if (typeof raw === 'string' && value !== undefined) return done({ value, text: raw.trim() });
+  return wrongShape(place, raw, spec.expected);
+}
