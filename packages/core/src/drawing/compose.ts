@@ -9,6 +9,8 @@ export interface Parts {
   readonly shapes: readonly Shape[];
   readonly touches?: readonly Touch[];
   readonly margin: number;
+  /** Shapes that the frame must also hold, though they are not drawn: so a moving part does not move the page. */
+  readonly frame?: readonly Shape[];
   /** Widens a narrow figure to both sides. */
   readonly leastWidth?: number;
 }
@@ -18,7 +20,7 @@ export function compose(parts: Parts): Figure {
   return {
     title: parts.title,
     description: parts.description.filter((sentence) => sentence !== '').join(' '),
-    bounds: widened(boundsOf(parts.shapes, touches, parts.margin), parts.leastWidth ?? 0),
+    bounds: widened(boundsOf([...parts.shapes, ...(parts.frame ?? [])], touches, parts.margin), parts.leastWidth ?? 0),
     shapes: parts.shapes,
     touches,
   };

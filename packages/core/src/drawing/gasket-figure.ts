@@ -3,7 +3,16 @@ import { compose } from './compose.js';
 import { shapeBox } from './extent.js';
 import type { Figure, Fill, MarkState, Point, Shape, Touch } from './figure.js';
 import { at, plus } from './geometry.js';
-import { frontWords, type HeadPlan, headOf, headPlan, millimetres, surroundings, textLines } from './head-plan.js';
+import {
+  frontWords,
+  type HeadPlan,
+  headOf,
+  headPlan,
+  millimetres,
+  outlineBox,
+  surroundings,
+  textLines,
+} from './head-plan.js';
 import { markBox, placeLabels, type Wanted } from './lettering.js';
 import { markReach, markShapes, stateSentences, withState } from './marks.js';
 import type { Marks, PlanOptions } from './options.js';
@@ -47,6 +56,7 @@ export function gasketFigure(engine: Engine, headId: string, marks: Marks = {}, 
       ...around.boxes,
       ...holes.filter((hole) => hole.opening.kind !== 'bore').map((hole) => markBox(hole.centre, reachOf(plan, hole))),
     ],
+    outlineBox(plan),
   );
   const drawn = [
     polygon(plan.outline, 'visible', { fill: 'gasket', part: 'gasket' }),

@@ -3,7 +3,7 @@ import { compose } from './compose.js';
 import { labelBox } from './extent.js';
 import type { Figure, MarkState, Shape, Touch } from './figure.js';
 import { hull } from './geometry.js';
-import { frontWords, type HeadPlan, headOf, headPlan, millimetres, surroundings } from './head-plan.js';
+import { frontWords, type HeadPlan, headOf, headPlan, millimetres, outlineBox, surroundings } from './head-plan.js';
 import { type PlacedHole, placeHoles } from './hole-places.js';
 import { markBox, placeLabels, type Wanted } from './lettering.js';
 import { markReach, markShapes, stateSentences, withState } from './marks.js';
@@ -36,7 +36,7 @@ export function headFromAbove(engine: Engine, headId: string, marks: Marks = {},
     ...valves.flatMap((shape) => (shape.kind === 'label' ? [labelBox(shape)] : [])),
     ...turns.map((turn) => markBox(plan.page(turn), plan.scale.mark * markReach(turn.state))),
   ];
-  const letters = placeLabels(wantedLabels(plan, turns), taken);
+  const letters = placeLabels(wantedLabels(plan, turns), taken, outlineBox(plan));
   return compose({
     title: `${head.name} from above`,
     description: describe(plan, joint, turns, placed.note),

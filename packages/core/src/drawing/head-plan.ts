@@ -1,13 +1,15 @@
 import type { Engine, Head, Place } from '../engine/index.js';
-import { type Box, labelBox, textWidth } from './extent.js';
+import { type Box, shapeBox, textWidth } from './extent.js';
 import type { Point, Shape } from './figure.js';
-import { at } from './geometry.js';
+import { at, distance } from './geometry.js';
 import type { PlanOptions } from './options.js';
 import { arrow, label, roundedRectangle } from './shapes.js';
 import { type Scale, scaleFor } from './sheet-scale.js';
 
 /** Least width of a plan over its height: a longer one would run off a phone screen. */
 const TALLEST = 0.6;
+/** A touch of 44 px and room for a label beside it. */
+const ROOMY_PX = 56;
 /** Room for cylinder numbers beside a plan with the front at the top. */
 const SIDES_PX = 48;
 
@@ -48,11 +50,11 @@ export function headPlan(
   holes: readonly { readonly x: number; readonly y: number }[],
   options: PlanOptions,
 ): HeadPlan {
-  const front = options.front ?? 'left';
   const lean = engine.layout.banks.find((bank) => bank.id === head.bank)?.angle ?? 0;
   const down = lean < -1e-6 ? -1 : 1;
-  const page = ({ x, y }: { x: number; y: number }) => (front === 'left' ? at(x, y * down) : at(-y * down, x));
   const { length, low, high } = extent(head, holes);
+  const front = options.front ?? roomyFront(length, holes, options);
+  const page = ({ x, y }: { x: number; y: number }) => (front === 'left' ? at(x, y * down) : at(-y * down, x));
   const bore = boreOf(engine, head, length);
   const corners = front === 'left' ? ([length, high - low] as const) : ([high - low, length] as const);
   const scale = scaleFor(
@@ -69,6 +71,19 @@ export function headPlan(
     bore * 0.12,
   );
   return { head, front, page, outline, length, low, high, bore, scale, leastWidth: corners[1] * TALLEST };
+}
+/** Left where the holes then lie far enough apart for fingers and labels, else top. */
+function roomyFront(
+  length: number,
+  holes: readonly { readonly x: number; readonly y: number }[],
+  options: PlanOptions,
+): 'left' | 'top' {
+  const { px } = scaleFor(length, options);
+  const nearest = holes.reduce(
+    (least, a, i) => holes.slice(i + 1).reduce((found, b) => Math.min(found, distance(a, b)), least),
+    Number.POSITIVE_INFINITY,
+  );
+  return nearest / px < ROOMY_PX ? 'top' : 'left';
 }
 /** The stated size, widened where a hole would lie outside of it. */
 function extent(head: Head, holes: readonly { readonly x: number; readonly y: number }[]) {
@@ -92,9 +107,9 @@ function boreOf(engine: Engine, head: Head, length: number): number {
 /** Front arrow, side name and cylinder numbers around the outline, and the room that they take. */
 export function surroundings(plan: HeadPlan): { readonly shapes: readonly Shape[]; readonly boxes: readonly Box[] } {
   const shapes = [...(plan.front === 'left' ? frontAtLeft(plan) : frontAtTop(plan)), ...cylinderNumbers(plan)];
-  return { shapes, boxes: shapes.flatMap((shape) => (shape.kind === 'label' ? [labelBox(shape)] : [])) };
+  return { shapes, boxes: shapes.map(shapeBox) };
 }
-const outlineBox = ({ outline }: HeadPlan) => ({
+export const outlineBox = ({ outline }: HeadPlan) => ({
   left: Math.min(...outline.map((p) => p.x)),
   right: Math.max(...outline.map((p) => p.x)),
   top: Math.min(...outline.map((p) => p.y)),

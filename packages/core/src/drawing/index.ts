@@ -1,3 +1,4 @@
+export { camDial } from './cam-dial.js';
 export type { Figure, Fill, LineRole, MarkState, Point, Shape, Touch } from './figure.js';
 export { frontView } from './front-view.js';
 export { gasketFigure } from './gasket-figure.js';

@@ -27,6 +27,7 @@ function candidates({ centre, clear, size }: Wanted): readonly Candidate[] {
     anchor: x === 0 ? 'middle' : x > 0 ? 'start' : 'end',
   });
   return [
+    ...(clear === 0 ? [beside(0, 0)] : []),
     beside(0, down),
     beside(0, -down),
     beside(gap, 0),
@@ -38,22 +39,24 @@ function candidates({ centre, clear, size }: Wanted): readonly Candidate[] {
   ];
 }
 /**
- * Places labels one after the other where nothing else stands. A label without a free place is left out, unless it must
+ * Places labels one after the other where nothing else stands, inside of `within` where that is possible. A label without a free place is left out, unless it must
  * stay. Returns the labels drawn and the texts left out.
  */
 export function placeLabels(
   wanted: readonly Wanted[],
   taken: readonly Box[],
+  within?: Box,
 ): { readonly shapes: readonly Shape[]; readonly leftOut: readonly string[] } {
   const busy: Box[] = [...taken];
   const shapes: Shape[] = [];
   const leftOut: string[] = [];
   for (const want of [...wanted].sort((a, b) => Number(b.must) - Number(a.must))) {
     const tries = candidates(want);
-    const free = tries.find((one) => {
+    const open = tries.filter((one) => {
       const box = labelBox({ ...one, text: want.text, size: want.size });
       return !busy.some((other) => overlap(box, other));
     });
+    const free = open.find((one) => inside(labelBox({ ...one, text: want.text, size: want.size }), within)) ?? open[0];
     const chosen = free ?? (want.must ? tries[0] : undefined);
     if (chosen === undefined) {
       leftOut.push(want.text);
@@ -70,5 +73,8 @@ export function placeLabels(
   }
   return { shapes, leftOut };
 }
+const inside = (box: Box, frame: Box | undefined): boolean =>
+  frame === undefined ||
+  (box.left >= frame.left && box.right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom);
 /** The room that a mark takes, for labels to keep out of. */
 export const markBox = (centre: Point, reach: number): Box => aroundPoint(centre, reach * 0.92);

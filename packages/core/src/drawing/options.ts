@@ -18,7 +18,7 @@ export interface FrontViewOptions extends Shown {
   readonly cylinder?: CylinderNumber;
 }
 export interface PlanOptions extends Shown {
-  /** Where the front of the engine lies on the page. `top` suits a tall phone screen. Absent: `left`. */
+  /** Where the front of the engine lies on the page. Absent: left where holes and labels then have room, else top. */
   readonly front?: 'left' | 'top';
 }
 export interface HeadOptions extends PlanOptions {

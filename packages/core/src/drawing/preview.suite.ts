@@ -1,6 +1,7 @@
 /** What `scripts/preview-figures.mjs` draws. */
 import type { Angle } from '../quantity/index.js';
 import {
+  camDial,
   type Figure,
   figureToSvg,
   frontView,
@@ -59,6 +60,10 @@ export function previewFigures(): readonly (readonly [string, Draw])[] {
             { shownWidth },
           ),
         ),
+      ),
+      figure('dial', (shownWidth) => camDial(engine, deg(45), MILD_CAM, deg(15), {}, { shownWidth })),
+      figure('dialone', (shownWidth) =>
+        camDial(engine, deg(90), MILD_CAM, deg(15), { 1: 'lit', 2: 'done', 3: 'next' }, { shownWidth, cylinder: 1 }),
       ),
       figure('map', (shownWidth) => valveMap(engine, VALVES, { shownWidth })),
       figure('lifters', (shownWidth) => registerTray(engine, 'lifter', VALVES, { shownWidth })),

@@ -33,34 +33,29 @@ export function registerTray(engine: Engine, part: TrayPart, marks: Marks = {}, 
     leastWidth: grid.leastWidth,
   });
 }
-function pocket(engine: Engine, part: TrayPart, cell: Cell, { scale }: Grid): readonly Shape[] {
+function pocket(engine: Engine, part: TrayPart, cell: Cell, { scale, column }: Grid): readonly Shape[] {
   const letter = valveLetter(engine, cell.valve);
   const place = plus(cell.centre, at(scale.px * 13, 0));
   const mark = plus(cell.centre, at(-scale.px * 12, 0));
   return [
-    ...outline(part, cell, scale.px),
+    ...outline(part, cell, scale.px, column * 0.92),
     ...(cell.state === 'idle' ? [] : markShapes(mark, scale.mark, cell.state, cell.key)),
     label(place, letter, scale.text, { anchor: 'start', part: cell.key, state: cell.state }),
   ];
 }
 /** The pocket has the shape of its part seen from above: round, long and thin, or a body with two ends. */
-function outline(part: TrayPart, cell: Cell, px: number): readonly Shape[] {
+function outline(part: TrayPart, cell: Cell, px: number, widest: number): readonly Shape[] {
   const look: { part: string; state: MarkState; fill: 'void' } = { part: cell.key, state: 'idle', fill: 'void' };
   const mark = plus(cell.centre, at(-px * 12, 0));
-  const box = (width: number, height: number, radius: number): Shape =>
+  const width = Math.min(76 * px, widest);
+  const box = (height: number, radius: number): Shape =>
     polygon(
-      roundedRectangle(
-        cell.centre.x - (width / 2) * px,
-        cell.centre.y - (height / 2) * px,
-        width * px,
-        height * px,
-        radius * px,
-      ),
+      roundedRectangle(cell.centre.x - width / 2, cell.centre.y - (height / 2) * px, width, height * px, radius * px),
       'visible',
       look,
     );
   if (part === 'lifter' || part === 'follower') return [circle(mark, 19 * px, 'visible', look)];
   if (part === 'shim') return [circle(mark, 14 * px, 'visible', look)];
-  if (part === 'pushrod') return [box(64, 26, 13)];
-  return [box(64, 40, 8), circle(cell.centre, 3 * px, 'thin', { part: cell.key })];
+  if (part === 'pushrod') return [box(28, 14)];
+  return [box(40, 8), circle(cell.centre, 3 * px, 'thin', { part: cell.key })];
 }

@@ -75,20 +75,24 @@ export function valveGearSection(
     headDiameter: headDiameter(engine, valve),
   };
   const drawn = MECHANISMS[kind](setting);
-  const rough = boundsOf(drawn.shapes, [], 0);
+  const frame = reachOfMotion(kind, setting);
+  const rough = boundsOf(frame, [], 0);
   const leastWidth = rough.height * 0.72;
   const scale = scaleFor(Math.max(rough.width, leastWidth), options, 70);
   const words = [motion.state, events === undefined || motion.phase === undefined ? '(assumed)' : ''].join(' ').trim();
   const middle = rough.left + rough.width / 2;
-  const under = rough.top + rough.height + scale.text;
+  const lowest = Math.max(rough.top + rough.height, ...drawn.names.map((name) => name.at.y + scale.small * 0.6));
+  const under = lowest + scale.text * 0.9;
   return compose({
     title: `Valve gear, ${valveName(engine, valve)}`,
     description: describe(engine, valve, kind, setting, crankAngle, words, gear === undefined),
     shapes: [
       ...drawn.shapes,
       ...drawn.names.map((name) => label(name.at, name.text, scale.small, { anchor: name.anchor })),
-      label(at(middle, under), `${valveName(engine, valve)}: ${words}`, scale.text, { part: 'state' }),
+      label(at(middle, under), valveName(engine, valve), scale.text),
+      label(at(middle, under + scale.text * 1.35), words, scale.text, { part: 'state' }),
     ],
+    frame,
     margin: scale.margin,
     leastWidth,
   });
@@ -101,6 +105,17 @@ function headDiameter(engine: Engine, valve: ValveId): number {
   return Math.min(56, Math.max(22, stated > 0 ? stated : 38));
 }
 
+/** The gear shut and at full lift, and the whole sweep of the nose: the page holds all of it, so that it stands still. */
+function reachOfMotion(kind: ValveGearKind, setting: Setting): readonly Shape[] {
+  const { motion } = setting;
+  const ends = [
+    { ...motion, pastNose: 180, lobeLift: 0, valveLift: 0 },
+    { ...motion, pastNose: 0, lobeLift: motion.lobe.lift, valveLift: motion.fullLift },
+    { ...motion, pastNose: 90, lobeLift: 0, valveLift: 0 },
+    { ...motion, pastNose: -90, lobeLift: 0, valveLift: 0 },
+  ];
+  return ends.flatMap((end) => MECHANISMS[kind]({ ...setting, motion: end }).shapes);
+}
 /** A cam whose follower lies in the direction `toFollower` (page heading). */
 function cam(centre: Point, toFollower: number, { motion, base, roller, sense }: Setting): readonly Shape[] {
   const nose = toFollower + sense * motion.pastNose;
@@ -235,7 +250,7 @@ function fingerGear(setting: Setting): Drawn {
     ],
     names: [
       { text: 'cam', at: plus(camCentre, at(base + motion.lobe.lift + 4, 0)), anchor: 'start' },
-      { text: adjuster === 'finger-pivot' ? 'adjust here' : 'pivot', at: plus(pivot, at(2, 54)), anchor: 'middle' },
+      { text: adjuster === 'finger-pivot' ? 'adjust here' : 'pivot', at: plus(pivot, at(-4, -14)), anchor: 'middle' },
       { text: 'finger', at: plus(tip, at(10, -6)), anchor: 'start' },
       { text: 'spring', at: at(18, 32), anchor: 'start' },
       { text: 'valve', at: at(6, on(1, rest).y + TIP + VALVE_LENGTH + motion.fullLift + 9), anchor: 'start' },

@@ -20,6 +20,8 @@ export interface Grid {
   /** Bank outlines, cylinder numbers, bank names and the front arrow. */
   readonly frame: readonly Shape[];
   readonly scale: Scale;
+  /** Width of one column. */
+  readonly column: number;
   readonly note: string;
   readonly leastWidth: number;
 }
@@ -49,6 +51,7 @@ export function valveGrid(engine: Engine, marks: Marks, shown: Shown): Grid {
     cells: parts.flatMap((part) => part.cells),
     frame: [...frontArrow(scale), ...parts.flatMap((part) => part.frame)],
     scale,
+    column,
     note: plan.note,
     leastWidth: PAGE.width + 2 * scale.margin,
   };
