@@ -73,10 +73,13 @@ export interface Layout {
   readonly rotation: 'clockwise' | 'anticlockwise';
   /** Empty where the sheet does not print it: then no crank angle of any cylinder is known. */
   readonly firingOrder: readonly CylinderNumber[];
+  readonly firingOrderFrom?: From;
   /** Crank angle from each firing to the next, in firing order, summing to 720 degrees; absent means even. */
   readonly firingIntervals?: readonly Angle[];
   /** Cylinder pitch along the crank where known; drawings assume one otherwise. */
   readonly borePitch?: Stated<Length>;
+  /** Origin of the arrangement: banks, numbering, crankpins. */
+  readonly from?: From;
 }
 
 export interface CrankTrain {

@@ -188,12 +188,12 @@ export class SheetReader {
       this.fault('bracket', path, `brackets hold the same figure in another unit, but ${describeFault(other.fault)}`);
       return;
     }
-    const allowed = Math.max(0.51 * step(kind, main), 1.01 * step(kind, other.value));
+    const allowed = Math.max(0.51 * step(kind, main), coarseness(bracket) * step(kind, other.value));
     const differ = (a: number | undefined, b: number | undefined) =>
       (a === undefined) !== (b === undefined) || (a !== undefined && b !== undefined && Math.abs(a - b) > allowed);
     if (!differ(main.low, other.value.low) && !differ(main.high, other.value.high)) return;
     const text = `${main.text.trim()} and (${bracket.trim()}) are not the same figure`;
-    this.caution('units-disagree', path, `${text}; one of the two is misprinted. The first is used as it stands`);
+    this.caution('units-disagree', path, `${text}; one of the two may be misprinted; the first is used as it stands`);
   }
 }
 
@@ -202,4 +202,9 @@ function step(kind: QuantityKind, typed: { readonly unit: string; readonly place
   const unit = findUnit(kind, typed.unit);
   if (unit === undefined) return 0;
   return Math.abs(fromUnit(kind, 10 ** -typed.places, typed.unit) - fromUnit(kind, 0, typed.unit));
+}
+
+/** Steps by which a converted figure may be off: one where it was cut, five where it was rounded to tens (330 N·m as 240 lb-ft). */
+function coarseness(bracket: string): number {
+  return /(^|\D)[1-9]\d+0(\s|[^\d.,]|$)/.test(bracket) ? 5.1 : 1.01;
 }

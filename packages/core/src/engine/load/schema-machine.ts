@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { cylinderNumber, from, id, length, note, place, plain, quantity, selection, words } from './schema-values.js';
 
 /** Sections that describe the machine: layout, crank train, cam, valve gear, heads. */
+const order = z.union([z.string().min(1).max(100), z.array(cylinderNumber).min(1).max(24)]);
 export const layout = z.strictObject({
   form: z.enum(['inline', 'vee', 'opposed']),
   banks: z
@@ -29,13 +30,14 @@ export const layout = z.strictObject({
     .meta({ description: 'Running sense seen from the front.' })
     .optional(),
   firingOrder: z
-    .union([z.string().min(1).max(100), z.array(cylinderNumber).min(1).max(24)])
+    .union([order, z.strictObject({ value: order, from: from.optional() })])
     .meta({ description: 'Leave out where it is not known.', examples: ['1-3-4-2'] })
     .optional(),
   firingIntervals: z
     .union([z.literal('even'), z.array(plain('Crank angle from one firing to the next.', '90 deg')).min(1).max(24)])
     .optional(),
   borePitch: length('Distance between neighbouring cylinder centres of a bank.', '111.8 mm').optional(),
+  from: from.optional(),
 });
 
 export const crankTrain = z.strictObject({

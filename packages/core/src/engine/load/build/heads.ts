@@ -1,9 +1,9 @@
 import type { Length } from '../../../quantity/index.js';
 import type { Head, Joint, Layout, Opening, Place, ValveKind } from '../../model.js';
 import type { Path } from '../document.js';
+import { given } from '../given.js';
 import type { RawText, SheetReader } from '../reader.js';
 import type { Sheet } from '../schema.js';
-import { given } from './machine.js';
 
 type RawHead = NonNullable<Sheet['heads']>[number];
 type OwnHead = Exclude<RawHead, { like: string }>;

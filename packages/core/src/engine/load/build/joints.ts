@@ -1,10 +1,10 @@
 import type { FastenerKind, From, Hole, Joint } from '../../model.js';
 import type { Path } from '../document.js';
+import { given } from '../given.js';
 import type { SheetReader } from '../reader.js';
+import { repeated } from '../repeated.js';
 import type { Sheet } from '../schema.js';
 import { type BuiltHead, readPlace, turnedPlace } from './heads.js';
-import { repeated } from './layout.js';
-import { given } from './machine.js';
 import { buildStages } from './stages.js';
 
 export type RawJoint = NonNullable<Sheet['joints']>[number];

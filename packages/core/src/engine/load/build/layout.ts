@@ -1,7 +1,9 @@
 import type { Angle } from '../../../quantity/index.js';
 import type { Bank, Cylinder, Layout } from '../../model.js';
 import type { Path } from '../document.js';
+import { given } from '../given.js';
 import type { SheetReader } from '../reader.js';
+import { repeated } from '../repeated.js';
 import type { Sheet } from '../schema.js';
 
 const PATH: Path = ['layout'];
@@ -9,8 +11,10 @@ const PATH: Path = ['layout'];
 export function buildLayout(sheet: Sheet, reader: SheetReader): Layout {
   const raw = sheet.layout;
   const banks = buildBanks(sheet, reader);
-  const firingOrder = readOrder(raw.firingOrder, reader);
+  const order = orderOf(raw.firingOrder);
+  const firingOrder = readOrder(order?.value, reader);
   const intervals = readIntervals(sheet, reader);
+  const from = reader.from(raw.from, [...PATH, 'from']);
   const borePitch = reader.stated('length', raw.borePitch, [...PATH, 'borePitch']);
   return {
     form: raw.form,
@@ -18,9 +22,20 @@ export function buildLayout(sheet: Sheet, reader: SheetReader): Layout {
     cylinders: buildCylinders(sheet, banks, reader),
     rotation: raw.rotation ?? 'clockwise',
     firingOrder,
-    ...(intervals === undefined ? {} : { firingIntervals: intervals }),
-    ...(borePitch === undefined ? {} : { borePitch }),
+    ...given('firingOrderFrom', order && reader.from(order.from, [...PATH, 'firingOrder', 'from'], from)),
+    ...given('firingIntervals', intervals),
+    ...given('borePitch', borePitch),
+    from,
   };
+}
+
+interface RawOrder {
+  readonly value: string | readonly number[];
+  readonly from?: string | undefined;
+}
+function orderOf(raw: Sheet['layout']['firingOrder']): RawOrder | undefined {
+  if (raw === undefined) return undefined;
+  return typeof raw === 'object' && 'value' in raw ? raw : { value: raw };
 }
 
 function buildBanks(sheet: Sheet, reader: SheetReader): readonly Bank[] {
@@ -102,11 +117,6 @@ function checkNumbers(numbers: readonly number[], reader: SheetReader, path: Pat
     path,
     `${numbers.length} cylinders are numbered 1 to ${numbers.length}, but ${missing.join(', ')} is missing`,
   );
-}
-
-/** Each value that occurs more than once, once. */
-export function repeated<T>(values: readonly T[]): readonly T[] {
-  return [...new Set(values.filter((value, index) => values.indexOf(value) !== index))];
 }
 
 function crankpinsOf(sheet: Sheet, count: number, reader: SheetReader) {

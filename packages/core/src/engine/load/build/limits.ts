@@ -1,9 +1,9 @@
 import { kindsOfUnit, parseWindow } from '../../../quantity/index.js';
 import type { InspectionLimit, WearLimit, Window } from '../../model.js';
 import type { Path } from '../document.js';
+import { given } from '../given.js';
 import type { RawText, ReadWindow, SheetReader } from '../reader.js';
 import type { Sheet } from '../schema.js';
-import { given } from './machine.js';
 
 type RawLimit = NonNullable<Sheet['limits']>[number];
 type LimitKind = InspectionLimit['quantity'];

@@ -1,13 +1,9 @@
 import type { Angle } from '../../../quantity/index.js';
 import type { CamCard, CamEvents, CrankTrain, LashFigures, ValveGear } from '../../model.js';
 import type { Path } from '../document.js';
+import { given } from '../given.js';
 import type { RawFigure, RawText, SheetReader } from '../reader.js';
 import type { Sheet } from '../schema.js';
-
-/** `{ [name]: value }`, or nothing where the value is unknown: unknown keys are absent. */
-export function given<N extends string, V>(name: N, value: V | undefined): { readonly [key in N]?: V } {
-  return value === undefined ? {} : ({ [name]: value } as { readonly [key in N]?: V });
-}
 
 const LENGTHS = ['bore', 'stroke', 'rodLength', 'pinOffset', 'compressionHeight', 'deckHeight'] as const;
 const VOLUMES = ['chamberVolume', 'displacement'] as const;

@@ -1,7 +1,7 @@
 import type { Engine } from '../../model.js';
+import { given } from '../given.js';
 import type { SheetReader } from '../reader.js';
 import type { Sheet } from '../schema.js';
-import { given } from './machine.js';
 
 export function buildFluids(sheet: Sheet, reader: SheetReader): Engine['fluids'] {
   return (sheet.fluids ?? []).map((raw, index) => ({

@@ -1,10 +1,10 @@
 import type { From, Stage, StageAct } from '../../model.js';
 import type { Path } from '../document.js';
+import { given } from '../given.js';
 import type { SheetReader } from '../reader.js';
+import { repeated } from '../repeated.js';
 import { ACTS } from '../schema-work.js';
 import type { RawJoint } from './joints.js';
-import { repeated } from './layout.js';
-import { given } from './machine.js';
 
 type RawStage = RawJoint['stages'][number];
 

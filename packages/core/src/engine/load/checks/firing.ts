@@ -1,9 +1,9 @@
 import { apart, CYCLE, DEGREE, ONE_TURN, wrapped } from '../../angles.js';
 import { axisPastFirst, firingDeadCentres } from '../../dead-centres.js';
 import type { Layout } from '../../model.js';
-import { repeated } from '../build/layout.js';
 import type { Path } from '../document.js';
 import type { SheetReader } from '../reader.js';
+import { repeated } from '../repeated.js';
 
 const ORDER: Path = ['layout', 'firingOrder'];
 /** Angles are printed to the degree or half of it. */

@@ -24,7 +24,7 @@ function checkPair(a: BuiltLimit, b: BuiltLimit, reader: SheetReader): void {
     reader.caution(
       'stated-twice',
       b.path,
-      `${both}: ${newB.text} here, but ${newA.text} in an earlier row (${a.limit.from.text})`,
+      `${both}: ${newB.text} here; an earlier row (${a.limit.from.text}) has ${newA.text}`,
     );
   }
   const [wearA, wearB] = [a.limit.wear, b.limit.wear];
@@ -32,7 +32,7 @@ function checkPair(a: BuiltLimit, b: BuiltLimit, reader: SheetReader): void {
     reader.caution(
       'stated-twice',
       b.path,
-      `${both}: wear limit ${wearB.text} here, but ${wearA.text} in an earlier row (${a.limit.from.text})`,
+      `${both}: wear limit ${wearB.text} here; an earlier row (${a.limit.from.text}) has ${wearA.text}`,
     );
   }
   checkWearAgainstNew(a, b, reader);
