@@ -20,3 +20,9 @@ export function wrap(degrees: number): number {
 export function crankDegrees(angle: number): number {
   return snap((angle * 180) / Math.PI);
 }
+
+/** Whether two positions are the same place on the cycle; each may have been rounded once. */
+export function samePlace(a: number, b: number): boolean {
+  const apart = wrap(a - b);
+  return Math.min(apart, CYCLE - apart) <= 2 * SAME;
+}

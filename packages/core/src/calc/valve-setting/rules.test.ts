@@ -75,6 +75,11 @@ describe('running mates (reference mechanism-open.md section 8.2)', () => {
     expect(runningMates(engine(order))).toEqual({ pairs, alone: [] });
   });
 
+  it('pairs fourteen cylinders, whose firing places are no whole degrees', () => {
+    const order = Array.from({ length: 14 }, (_, i) => i + 1);
+    expect(runningMates(engine(order)).pairs).toEqual(order.slice(0, 7).map((cylinder) => [cylinder, cylinder + 7]));
+  });
+
   it('finds none in a three-cylinder engine', () => {
     expect(runningMates(engine([1, 3, 2]))).toEqual({ pairs: [], alone: [1, 3, 2] });
   });
@@ -132,7 +137,7 @@ describe('per-cylinder method (reference mechanism-open.md section 8.2)', () => 
     ]);
   });
 
-  it('is refused when the valve to set is itself off its base circle', () => {
+  it('is refused only where the valve to set is itself nearer to its window than the margin', () => {
     const step = neighbourSteps(engine([1], [100, 170, 100, 100])).find(({ valve }) => valve === 'intake')!;
     // Exhaust opens at 80; intake closes at 710 and opens at 260: 90 before, 180 ahead: fine. The exhaust is not.
     expect(step.permitted).toBe(true);

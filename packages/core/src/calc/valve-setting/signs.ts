@@ -1,4 +1,4 @@
-import { CYCLE, SAME, wrap } from './crank-circle.js';
+import { CYCLE, SAME, samePlace, wrap } from './crank-circle.js';
 import { positionOf, valvesOf } from './position.js';
 import type { ValveGroup, ValveTiming } from './types.js';
 
@@ -36,9 +36,9 @@ export function signsAt(timing: ValveTiming, crank: number): CrankSigns {
   const where = (fits: (c: (typeof cylinders)[number]) => boolean) => cylinders.filter(fits).map((c) => c.cylinder);
   return {
     crankDegrees: at,
-    firing: where((c) => c.phase === 0),
-    rocking: where((c) => c.phase === CYCLE / 2 && c.open === 2),
-    exhaustDeadCentre: where((c) => c.phase === CYCLE / 2 && c.open < 2),
+    firing: where((c) => samePlace(c.phase, 0)),
+    rocking: where((c) => samePlace(c.phase, CYCLE / 2) && c.open === 2),
+    exhaustDeadCentre: where((c) => samePlace(c.phase, CYCLE / 2) && c.open < 2),
     bothFree: where((c) => c.open === 0),
     heldOpen: positions.filter(isOpen).map(({ cylinder, valve }) => ({ cylinder, valve })),
   };

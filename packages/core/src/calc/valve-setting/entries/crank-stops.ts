@@ -5,7 +5,7 @@ import { MOST_CYLINDERS } from '../firing.js';
 import { planValveStops } from '../plan-stops.js';
 import type { PlannedStop, ValveSide } from '../types.js';
 import { describePlanFault, describeRefusal } from '../words.js';
-import { camEvents, margin } from './inputs.js';
+import { camEventsIfKnown, margin } from './inputs.js';
 import { readyTiming } from './ready.js';
 
 function line(stop: PlannedStop): string {
@@ -35,7 +35,7 @@ export const crankStops = defineCalculation({
       list: true,
       optional: true,
     },
-    ...camEvents,
+    ...camEventsIfKnown,
     margin,
     stops: {
       kind: 'angle',

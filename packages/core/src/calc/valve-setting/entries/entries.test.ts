@@ -20,14 +20,16 @@ describe('base-circle windows', () => {
     });
   });
 
-  it('say which windows were taken when no event is given', () => {
-    const found = runDeclared(baseCircleWindows, {});
-    expect(found.ok && found.value.cautions.map(({ code }) => code)).toEqual(['cam-unknown']);
+  it('need all four events', () => {
+    const found = runDeclared(baseCircleWindows, { intakeOpens: '10 deg' });
+    expect(!found.ok && found.fault).toHaveLength(3);
   });
 
-  it('are refused with only some of the events', () => {
-    const found = runDeclared(baseCircleWindows, { intakeOpens: '10 deg' });
-    expect(!found.ok && found.fault.map(describeCalcFault).join()).toMatch(/all four events/);
+  it('are refused for a cam that leaves no room for the margin', () => {
+    const found = runDeclared(baseCircleWindows, { ...events, intakeCloses: '180 deg', margin: '200 deg' });
+    expect(!found.ok && found.fault.map(describeCalcFault).join()).toMatch(
+      /intake valve would be open for 370 degrees/,
+    );
   });
 });
 
@@ -49,6 +51,13 @@ describe('crank stops', () => {
     expect(found.value.outputs.refusedValves?.value).toEqual([
       'intake 2 at crank 0 (phase 450): off its base circle, it opened 125 degrees ago',
     ]);
+  });
+
+  it('say which windows were taken when no event is given, and refuse only some of the events', () => {
+    const found = runDeclared(crankStops, { firingOrder: [1, 3, 4, 2] });
+    expect(found.ok && found.value.cautions.map(({ code }) => code)).toContain('cam-unknown');
+    const some = runDeclared(crankStops, { firingOrder: [1, 3, 4, 2], intakeOpens: '10 deg' });
+    expect(!some.ok && some.fault.map(describeCalcFault).join()).toMatch(/all four events/);
   });
 
   it('are refused for a firing order that leaves a cylinder out', () => {

@@ -10,7 +10,6 @@ const event = (symbol: string, meaning: string) =>
     meaning: `${meaning}, seat to seat; negative on the other side of the dead centre`,
     unit: 'deg',
     range: { from: degrees(-180), to: degrees(180) },
-    optional: true,
   }) as const;
 
 export const camEvents = {
@@ -18,6 +17,14 @@ export const camEvents = {
   intakeCloses: event('IC', 'intake closes after bottom dead centre'),
   exhaustOpens: event('EO', 'exhaust opens before bottom dead centre'),
   exhaustCloses: event('EC', 'exhaust closes after top dead centre'),
+} as const;
+
+/** The same events where an engine without a cam card is answered as well. */
+export const camEventsIfKnown = {
+  intakeOpens: { ...camEvents.intakeOpens, optional: true },
+  intakeCloses: { ...camEvents.intakeCloses, optional: true },
+  exhaustOpens: { ...camEvents.exhaustOpens, optional: true },
+  exhaustCloses: { ...camEvents.exhaustCloses, optional: true },
 } as const;
 
 export const margin = {
