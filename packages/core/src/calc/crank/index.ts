@@ -4,6 +4,7 @@ export { type DeadCentres, deadCentres, pistonDrop } from './dead-centres.js';
 export { type FireIntervals, fireIntervals } from './fire-intervals.js';
 export { type FiringFault, type FiringTop, firingTops } from './firing.js';
 export { meanPistonSpeed } from './mean-speed.js';
+export { type PistonMotion, pistonMotion } from './motion.js';
 export { peakSpeedAngle } from './peak-speed.js';
 export { pinHeight, pistonAcceleration, pistonSpeed, type RodTooShort, type SliderCrank } from './slider-crank.js';
 export { type StopMethod, topFromStop } from './stop-method.js';

@@ -1,7 +1,6 @@
-import { degrees, type Length } from '../../../quantity/index.js';
+import { type AngularSpeed, degrees, type Length } from '../../../quantity/index.js';
 import { answer, defineCalculation } from '../../catalogue/index.js';
-import { pistonDrop } from '../dead-centres.js';
-import { pinHeight, pistonAcceleration, pistonSpeed } from '../slider-crank.js';
+import { pistonMotion } from '../motion.js';
 import { rodTooShort } from './faults.js';
 import { crankSpeed, pinOffset, rodLength, stroke } from './inputs.js';
 
@@ -22,7 +21,7 @@ export const motion = defineCalculation({
       unit: 'deg',
       range: { from: degrees(-7200), to: degrees(7200) },
     },
-    crankSpeed: { ...crankSpeed, default: 0 },
+    crankSpeed: { ...crankSpeed, optional: true },
   },
   outputs: {
     pinHeight: {
@@ -33,13 +32,21 @@ export const motion = defineCalculation({
       places: 3,
     },
     drop: { kind: 'length', symbol: 'x', meaning: 'piston below its highest point', unit: 'mm', places: 3 },
-    speed: { kind: 'speed', symbol: 'v', meaning: 'piston speed, positive away from the head', unit: 'm/s', places: 3 },
+    speed: {
+      kind: 'speed',
+      symbol: 'v',
+      meaning: 'piston speed, positive away from the head',
+      unit: 'm/s',
+      places: 3,
+      optional: true,
+    },
     acceleration: {
       kind: 'acceleration',
       symbol: 'a',
       meaning: 'piston acceleration, positive away from the head',
       unit: 'm/s2',
       places: 1,
+      optional: true,
     },
   },
   formula: 'h = r·cos θ + √(l² − (r·sin θ − e)²), r = S/2; x = h(top) − h; v = −dh/dt; a = −d²h/dt²',
@@ -55,19 +62,16 @@ export const motion = defineCalculation({
   },
   compute: (v) => {
     const g = { crankRadius: (v.stroke / 2) as Length, rodLength: v.rodLength, pinOffset: v.pinOffset };
-    const height = pinHeight(g, v.crankAngle);
-    const drop = pistonDrop(g, v.crankAngle);
-    const speed = pistonSpeed(g, v.crankAngle, v.crankSpeed);
-    const acceleration = pistonAcceleration(g, v.crankAngle, v.crankSpeed);
-    if (!height.ok) return rodTooShort(height.fault);
-    if (!drop.ok) return rodTooShort(drop.fault);
-    if (!speed.ok) return rodTooShort(speed.fault);
-    if (!acceleration.ok) return rodTooShort(acceleration.fault);
-    return answer({
-      pinHeight: height.value,
-      drop: drop.value,
-      speed: speed.value,
-      acceleration: acceleration.value,
-    });
+    const found = pistonMotion(g, v.crankAngle, v.crankSpeed ?? STANDING);
+    if (!found.ok) return rodTooShort(found.fault);
+    const { pinHeight, drop, speed, acceleration } = found.value;
+    // Without a crank speed those of the piston are not known, and not zero either.
+    return answer(
+      v.crankSpeed === undefined
+        ? { pinHeight, drop, speed: undefined, acceleration: undefined }
+        : { pinHeight, drop, speed, acceleration },
+    );
   },
 });
+
+const STANDING = 0 as AngularSpeed;

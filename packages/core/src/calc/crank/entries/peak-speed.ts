@@ -1,8 +1,9 @@
 import type { Length, Time } from '../../../quantity/index.js';
 import { answer, defineCalculation } from '../../catalogue/index.js';
+import { collect } from '../collect.js';
 import { deadCentres } from '../dead-centres.js';
+import { pistonMotion } from '../motion.js';
 import { peakSpeedAngle } from '../peak-speed.js';
-import { pinHeight, pistonSpeed } from '../slider-crank.js';
 import { rodTooShort } from './faults.js';
 import { crankSpeed, pinOffset, rodLength, stroke } from './inputs.js';
 
@@ -38,20 +39,17 @@ export const peakSpeed = defineCalculation({
   },
   compute: (v) => {
     const g = { crankRadius: (v.stroke / 2) as Length, rodLength: v.rodLength, pinOffset: v.pinOffset };
-    const angle = peakSpeedAngle(g);
-    const centres = deadCentres(g);
-    if (!angle.ok) return rodTooShort(angle.fault);
-    if (!centres.ok) return rodTooShort(centres.fault);
-    const speed = pistonSpeed(g, angle.value, v.crankSpeed);
-    const height = pinHeight(g, angle.value);
-    if (!speed.ok) return rodTooShort(speed.fault);
-    if (!height.ok) return rodTooShort(height.fault);
+    const found = collect({ angle: peakSpeedAngle(g), centres: deadCentres(g) });
+    if (!found.ok) return rodTooShort(found.fault);
+    const { angle, centres } = found.value;
+    const there = pistonMotion(g, angle, v.crankSpeed);
+    if (!there.ok) return rodTooShort(there.fault);
     return answer({
-      angle: angle.value,
-      speed: speed.value,
-      topHeight: centres.value.topHeight,
-      pinHeight: height.value,
-      time: ((angle.value - centres.value.topAngle) / v.crankSpeed) as Time,
+      angle,
+      speed: there.value.speed,
+      topHeight: centres.topHeight,
+      pinHeight: there.value.pinHeight,
+      time: ((angle - centres.topAngle) / v.crankSpeed) as Time,
     });
   },
 });
