@@ -18,6 +18,22 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   }
 }
 
+/** Help text of every command, for the generated page; written at a fixed width. */
+export function commandHelp(): readonly { readonly name: string; readonly help: string }[] {
+  const silent: Io = {
+    out: () => {},
+    err: () => {},
+    readFile: () => Promise.reject(new Error('help reads nothing')),
+    readStdin: () => Promise.reject(new Error('help reads nothing')),
+  };
+  const walk = (command: Command, above: string): { name: string; help: string }[] => {
+    const name = `${above} ${command.name()}`.trim();
+    command.configureHelp({ helpWidth: 100 });
+    return [{ name, help: command.helpInformation() }, ...command.commands.flatMap((one) => walk(one, name))];
+  };
+  return walk(build(silent), '');
+}
+
 function build(io: Io): Command {
   const program = new Command('gudgeon').description('A bench book that computes, for people who put engines together');
   // Set before the commands are added: sub-commands copy these settings when they are made.
