@@ -1,5 +1,5 @@
 /** The fastener map: what to lay out, what goes into which hole with what on it, and what is there. */
-import { headFromAbove, type Marks } from '../drawing/index.js';
+import { headFromAbove, type Marks, type PlanOptions } from '../drawing/index.js';
 import { jointById } from '../engine/index.js';
 import { type FastenerMap, fastenerMap, type MapRow } from '../plan/index.js';
 import { type Bench, givenBy } from './bench.js';
@@ -48,7 +48,7 @@ function marksOf(holes: readonly HoleView[], current: string | undefined): Marks
 }
 
 /** The fastener map of one joint; undefined where the engine has no such joint. */
-export function fastenersView(bench: Bench, jointId: string): FastenersView | undefined {
+export function fastenersView(bench: Bench, jointId: string, shown: PlanOptions = {}): FastenersView | undefined {
   const joint = jointById(bench.engine, jointId);
   if (joint === undefined) return undefined;
   const map = fastenerMap(joint, bench.facts);
@@ -68,7 +68,7 @@ export function fastenersView(bench: Bench, jointId: string): FastenersView | un
     ),
     cautions: fastenerCautions(),
     ...(joint.head !== undefined && {
-      figure: headFromAbove(bench.engine, joint.head, marksOf(holes, current), { joint: jointId }),
+      figure: headFromAbove(bench.engine, joint.head, marksOf(holes, current), { joint: jointId, ...shown }),
     }),
   };
 }

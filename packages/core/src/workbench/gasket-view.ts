@@ -1,5 +1,5 @@
 /** Fit the head: way up, faces, dowels, blind holes and every opening of the gasket, each looked at and touched. */
-import { gasketFigure, type Marks } from '../drawing/index.js';
+import { gasketFigure, type Marks, type PlanOptions } from '../drawing/index.js';
 import type { Head, Opening } from '../engine/index.js';
 import { type GasketChecks, type GasketItem, gasketChecks } from '../plan/index.js';
 import { type Bench, givenBy } from './bench.js';
@@ -104,7 +104,7 @@ function marksOf(checks: GasketChecks): Marks {
 }
 
 /** The gasket checks of one head; undefined where the engine has no such head. */
-export function gasketView(bench: Bench, headId: string): GasketView | undefined {
+export function gasketView(bench: Bench, headId: string, shown: PlanOptions = {}): GasketView | undefined {
   const head = bench.engine.heads.find((one) => one.id === headId);
   const checks = gasketChecks(bench.engine, headId, bench.facts);
   if (head === undefined || checks === undefined) return undefined;
@@ -119,6 +119,6 @@ export function gasketView(bench: Bench, headId: string): GasketView | undefined
     progress: { done, of: checks.items.length, words: `${done} of ${checks.items.length} checked` },
     finished: checks.finished,
     cautions: gasketCautions(),
-    figure: gasketFigure(bench.engine, headId, marksOf(checks)),
+    figure: gasketFigure(bench.engine, headId, marksOf(checks), shown),
   };
 }

@@ -1,5 +1,5 @@
 /** The tightening walk of one joint: one very large target, the next one greyed, and what happens after an interruption. */
-import { headFromAbove, type Marks } from '../drawing/index.js';
+import { headFromAbove, type Marks, type PlanOptions } from '../drawing/index.js';
 import { type Joint, jointById } from '../engine/index.js';
 import {
   type ArrivalReason,
@@ -111,7 +111,12 @@ function doneList(bench: Bench, joint: Joint, walked: Walk): TightenView['done']
  * The walk through one joint as a screen shows it; undefined where the engine has no such joint. With `arrival` the view
  * opens with what has to be touched again before the walk goes on.
  */
-export function tightenView(bench: Bench, jointId: string, arrival?: ArrivalReason): TightenView | undefined {
+export function tightenView(
+  bench: Bench,
+  jointId: string,
+  arrival?: ArrivalReason,
+  shown: PlanOptions = {},
+): TightenView | undefined {
   const joint = jointById(bench.engine, jointId);
   if (joint === undefined) return undefined;
   const walked = walk(joint, bench.facts);
@@ -144,7 +149,11 @@ export function tightenView(bench: Bench, jointId: string, arrival?: ArrivalReas
     notes: joint.cautions,
     ...(advisory && { advisory }),
     ...(joint.head !== undefined && {
-      figure: headFromAbove(bench.engine, joint.head, marksOf(walked), { joint: jointId, order: walked.order.holes }),
+      figure: headFromAbove(bench.engine, joint.head, marksOf(walked), {
+        joint: jointId,
+        order: walked.order.holes,
+        ...shown,
+      }),
     }),
     done: doneList(bench, joint, walked),
   };
