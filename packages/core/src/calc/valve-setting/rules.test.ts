@@ -150,6 +150,12 @@ describe('per-cylinder method (reference mechanism-open.md section 8.2)', () => 
   });
 });
 
+it('refuses the per-cylinder step of a card on which the valve to set passes full lift while the other one moves', () => {
+  // Intake from 340 to 420, highest at 380; exhaust opens at 360 and is watched up to 390. No real cam: a mistyped card.
+  const step = neighbourSteps(engine([1], [20, -120, -180, 60])).find(({ valve }) => valve === 'intake')!;
+  expect(step).toMatchObject({ from: 360, to: 390, degrees: -40, permitted: false });
+});
+
 it('gives the whole span in which a valve may be set, margin taken off both ends', () => {
   const spans = baseCircleSpans(engine([1]));
   expect(spans).toEqual([

@@ -30,6 +30,15 @@ describe('shim choice', () => {
     expect(found.ok && found.value.outputs.verdict?.text).toBe(verdict);
   });
 
+  it.each([
+    [{ thinnest: '2.70 mm' }, /the thinnest must not be thicker than the thickest/],
+    [{ step: '0.0001 mm' }, /more than 1000 sizes/],
+    [{ lowest: '0.3 mm', highest: '0.2 mm' }, /lower end is above its upper end/],
+  ])('refuses %j and says why', (change, words) => {
+    const found = runDeclared(shimChoice, { ...one, ...change });
+    expect(!found.ok && found.fault.map(describeCalcFault).join()).toMatch(words);
+  });
+
   it('says which size would be needed when none is to be had', () => {
     const found = runDeclared(shimChoice, { ...one, measured: '0.95 mm', rounding: 'nearest' });
     expect(!found.ok && found.fault.map(describeCalcFault).join()).toMatch(
