@@ -9,11 +9,18 @@ export interface SheetLibrary {
   readonly textOf: (id: string) => string | undefined;
 }
 
-/** Reads all sheets below a folder once. A sheet with faults is left out of the list; the project's tests look for that. */
+/**
+ * Reads all sheets below a folder once. A sheet with faults is left out of the list; the project's tests look for that.
+ * The list is made when it is first asked for, since reading every sheet takes longer than all the rest of starting.
+ */
 export function readSheetLibrary(folder: string): SheetLibrary {
   const texts = new Map(sheetFiles(folder).map((file) => [idOf(file), readFileSync(file, 'utf8')] as const));
-  const summaries = [...texts].flatMap(([id, text]) => summaryOf(id, text));
-  return { list: () => summaries, textOf: (id) => texts.get(id) };
+  let summaries: readonly SheetSummary[] | undefined;
+  const list = () => {
+    summaries ??= [...texts].flatMap(([id, text]) => summaryOf(id, text));
+    return summaries;
+  };
+  return { list, textOf: (id) => texts.get(id) };
 }
 
 const SUFFIX = /\.ya?ml$/;
