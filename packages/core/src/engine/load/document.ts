@@ -1,8 +1,19 @@
-import { type Document, isAlias, isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument } from 'yaml';
+import {
+  type Document,
+  type ErrorCode,
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  type Pair,
+  parseDocument,
+} from 'yaml';
 import { done, type Outcome, refused } from '../../quantity/outcome.js';
 import { faultBeforeParsing } from './before-parsing.js';
 import { DEEPEST, MOST_FAULTS, MOST_VALUES } from './bounds.js';
-import type { SheetFault } from './fault.js';
+import { oneLine, type SheetFault } from './fault.js';
 
 export type Path = readonly (string | number)[];
 export interface Position {
@@ -52,11 +63,21 @@ export function readDocument(text: string): Outcome<SheetDocument, readonly Shee
   return collect(parsed.contents, at);
 }
 
-function yamlFault(error: { message: string; code: string; pos: [number, number] }, at: (offset: number) => Position) {
+const SENTENCES: Readonly<Partial<Record<ErrorCode, string>>> = {
+  BAD_INDENT: 'the line is not indented as the lines around it; entries of one list or mapping begin in one column',
+  BAD_SCALAR_START: 'a text cannot begin with this character; put the text in quotes',
+  BLOCK_AS_IMPLICIT_KEY: 'two colons in one line; put a text that holds ": " in quotes',
+  MISSING_CHAR: 'something is missing here: a colon after a key, a comma, or a closing bracket or quote',
+  MULTIPLE_DOCS: 'a second sheet begins here ("---"); one file holds one sheet',
+  TAB_AS_INDENT: 'indented with a tab; use blanks',
+  MULTILINE_IMPLICIT_KEY: 'a key runs over several lines; is a colon or a closing bracket missing?',
+  UNEXPECTED_TOKEN: 'this does not belong here; put a text with special characters in quotes',
+};
+
+function yamlFault(error: { code: ErrorCode; pos: [number, number] }, at: (offset: number) => Position): SheetFault {
   const place = at(error.pos[0]);
-  const what = error.message.split('\n')[0] ?? 'unreadable';
-  const code = error.code === 'MULTIPLE_DOCS' ? 'several-documents' : 'not-yaml';
-  return { code, message: `line ${place.line}: not readable as YAML: ${what}`, path: '', ...place };
+  const what = SENTENCES[error.code] ?? `not written as YAML (${error.code.toLowerCase().replaceAll('_', ' ')})`;
+  return { code: 'not-yaml', message: `line ${place.line}: ${what}`, path: '', ...place };
 }
 
 /** Walks the parsed nodes once, turning them into plain data and noting positions. */
@@ -66,7 +87,7 @@ function collect(root: Node, at: (offset: number) => Position): Outcome<SheetDoc
   const faults: SheetFault[] = [];
   let values = 0;
   const refuse = (code: string, message: string, path: Path, place: Position | undefined) => {
-    if (faults.length < MOST_FAULTS) faults.push({ code, message, path: pathText(path), ...place });
+    if (faults.length < MOST_FAULTS) faults.push({ code, message: oneLine(message), path: pathText(path), ...place });
   };
   const visit = (node: unknown, path: Path): unknown => {
     const place = hasRange(node) ? at(node.range[0]) : undefined;

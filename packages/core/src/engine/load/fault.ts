@@ -1,3 +1,6 @@
+/** On one line, whatever was typed into it. */
+export const oneLine = (message: string) => message.replace(/\s+/g, ' ');
+
 /** Why a sheet was refused: one fault for each thing to mend, with its place in the text. */
 export interface SheetFault {
   readonly code: string;

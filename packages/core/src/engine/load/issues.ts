@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import { MOST_FAULTS } from './bounds.js';
 import { type Path, pathText, type SheetDocument } from './document.js';
-import type { SheetFault } from './fault.js';
+import { oneLine, type SheetFault } from './fault.js';
 import { nearestName } from './nearest.js';
 import { sheetJsonSchema } from './schema.js';
 
@@ -12,7 +12,12 @@ export function faultsOfIssues(issues: readonly Issue[], document: SheetDocument
   return issues
     .flatMap((issue) => faultsOfIssue(issue, [], document))
     .slice(0, MOST_FAULTS)
-    .map(({ path, ...rest }) => ({ ...rest, path: pathText(path), ...document.positionOf(path) }));
+    .map(({ code, message, path }) => ({
+      code,
+      message: oneLine(message),
+      path: pathText(path),
+      ...document.positionOf(path),
+    }));
 }
 
 interface Found {
@@ -75,14 +80,21 @@ function faultsOfUnion(
   document: SheetDocument,
   where: string,
 ): readonly Found[] {
-  const wrongShape = (branch: readonly Issue[]) =>
-    branch.some((each) => each.path.length === 0 && (each.code === 'invalid_type' || each.code === 'invalid_value'));
-  const fitting = issue.errors.filter((branch) => !wrongShape(branch)).sort((a, b) => a.length - b.length);
+  const fitting = issue.errors.filter((branch) => !hasOtherShape(branch)).sort((a, b) => a.length - b.length);
   const best = fitting[0];
   if (best !== undefined) return best.flatMap((each) => faultsOfIssue(each, path, document));
   const expected = [...new Set(issue.errors.flat().map(expectedOf))].filter((text) => text !== '');
   const message = `${where}: must be ${expected.join(' or ')}, not ${described(given)}`;
   return [{ code: 'wrong-shape', message, path }];
+}
+
+/** The branch was meant for a value of another shape: it complains about the value itself, not about something in it. */
+function hasOtherShape(branch: readonly Issue[]): boolean {
+  return branch.some((each) => {
+    if (each.path.length > 0) return false;
+    if (each.code === 'invalid_union') return each.errors.every(hasOtherShape);
+    return each.code === 'invalid_type' || each.code === 'invalid_value';
+  });
 }
 
 function expectedOf(issue: Issue): string {

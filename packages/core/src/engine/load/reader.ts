@@ -11,7 +11,7 @@ import {
 import type { From, SheetCaution, SheetSource, Stated, Window } from '../model.js';
 import { MOST_FAULTS } from './bounds.js';
 import { type Path, pathText, type SheetDocument } from './document.js';
-import type { SheetFault } from './fault.js';
+import { oneLine, type SheetFault } from './fault.js';
 import { readFrom, UNSTATED, VALID_BEGINNINGS } from './from.js';
 import { readSelection } from './selection.js';
 
@@ -58,14 +58,19 @@ export class SheetReader {
   fault(code: string, path: Path, what: string): void {
     if (this.faults.length >= MOST_FAULTS) return;
     const where = pathText(path);
-    this.faults.push({ code, message: `${where}: ${what}`, path: where, ...this.#document.positionOf(path) });
+    this.faults.push({ code, message: oneLine(`${where}: ${what}`), path: where, ...this.#document.positionOf(path) });
   }
 
   caution(code: string, path: Path, what: string): void {
     if (this.cautions.length >= 5 * MOST_FAULTS) return;
     const where = pathText(path);
     const line = this.#document.positionOf(path)?.line;
-    this.cautions.push({ code, message: `${where}: ${what}`, path: where, ...(line === undefined ? {} : { line }) });
+    this.cautions.push({
+      code,
+      message: oneLine(`${where}: ${what}`),
+      path: where,
+      ...(line === undefined ? {} : { line }),
+    });
   }
 
   /** The first text given names the origin; with none, the sheet's default. */

@@ -26,8 +26,10 @@ export function buildJoints(sheet: Sheet, heads: readonly BuiltHead[], reader: S
 function buildOne(raw: RawJoint, heads: readonly BuiltHead[], path: Path, reader: SheetReader): readonly Joint[] {
   const from = reader.from(raw.from, [...path, 'from']);
   const fasteners = raw.fasteners.map((_, index) => buildFastener(raw, index, from, path, reader));
+  const faultsBefore = reader.faults.length;
   const holes = buildHoles(raw, from, path, reader);
-  const ids = holes.map((hole) => hole.id);
+  // Where the holes cannot be read, complaints about unknown holes would only hide the first fault.
+  const ids = reader.faults.length > faultsBefore ? undefined : holes.map((hole) => hole.id);
   const order = buildOrder(raw, ids, from, path, reader);
   const name = raw.name ?? raw.id;
   const joint: Joint = {
@@ -132,7 +134,7 @@ function placeOf(one: RawJoint['holes'][number], at: Path, reader: SheetReader) 
 
 function buildOrder(
   raw: RawJoint,
-  ids: readonly string[],
+  ids: readonly string[] | undefined,
   from: From,
   path: Path,
   reader: SheetReader,
@@ -145,8 +147,8 @@ function buildOrder(
     : { holes: raw.order as string };
   const order = reader.selection(own.holes, at);
   if (order === undefined) return undefined;
-  const unknown = order.filter((id) => !ids.includes(id));
-  const missing = ids.filter((id) => !order.includes(id));
+  const unknown = order.filter((id) => ids !== undefined && !ids.includes(id));
+  const missing = (ids ?? []).filter((id) => !order.includes(id));
   for (const id of unknown)
     reader.fault('unknown-hole', at, `hole ${id} is in the order, but the joint has no such hole`);
   for (const id of repeated(order)) reader.fault('hole-twice', at, `hole ${id} stands twice in the order`);

@@ -10,7 +10,7 @@ type RawStage = RawJoint['stages'][number];
 
 export function buildStages(
   raw: RawJoint,
-  ids: readonly string[],
+  ids: readonly string[] | undefined,
   from: From,
   path: Path,
   reader: SheetReader,
@@ -36,10 +36,15 @@ export function buildStages(
   });
 }
 
-function holesOf(raw: NonNullable<RawStage['holes']>, ids: readonly string[], at: Path, reader: SheetReader) {
+function holesOf(
+  raw: NonNullable<RawStage['holes']>,
+  ids: readonly string[] | undefined,
+  at: Path,
+  reader: SheetReader,
+) {
   const holes = reader.selection(raw, [...at, 'holes']);
   if (holes === undefined) return undefined;
-  const unknown = holes.filter((id) => !ids.includes(id));
+  const unknown = holes.filter((id) => ids !== undefined && !ids.includes(id));
   if (unknown.length > 0)
     reader.fault(
       'unknown-hole',

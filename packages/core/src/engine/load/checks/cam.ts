@@ -36,6 +36,7 @@ function checkEvents(cam: CamCard, reader: SheetReader): void {
       `${Math.round(degrees)}° is outside ${least}° to ${most}°; events are crank degrees, counted from the usual side of the dead centre`,
     );
   }
+  if (reader.faults.length > 0) return;
   const durations = {
     intake: (events.intakeOpens + Math.PI + events.intakeCloses) / DEGREE,
     exhaust: (events.exhaustOpens + Math.PI + events.exhaustCloses) / DEGREE,

@@ -36,14 +36,10 @@ function checkJoint(joint: Joint, path: Path, reader: SheetReader): void {
     if (joint.holes.some((hole) => hole.fastener === fastener.id)) return;
     reader.caution('spare-fastener', [...path, 'fasteners', index], `no hole takes the fastener "${fastener.id}"`);
   });
-  joint.holes.forEach((hole) => {
-    if (hole.opensInto !== 'water' || !['oil', 'dry'].includes(hole.onThread)) return;
-    reader.caution(
-      'water-hole',
-      [...path, 'holes'],
-      `hole ${hole.id} opens into water but takes ${hole.onThread} on its thread; sealer is usual`,
-    );
-  });
+  const wet = joint.holes.filter((hole) => hole.opensInto === 'water' && ['oil', 'dry'].includes(hole.onThread));
+  if (wet.length === 0) return;
+  const names = `${wet.length === 1 ? 'hole' : 'holes'} ${wet.map((hole) => hole.id).join(', ')}`;
+  reader.caution('water-hole', [...path, 'holes'], `${names} into water without sealer on the thread; sealer is usual`);
 }
 
 /** A recipe whose last act on a hole slackens it leaves the fastener loose. */
