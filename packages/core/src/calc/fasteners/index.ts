@@ -18,6 +18,7 @@ export {
   threadSizes,
 } from './thread.js';
 export {
+  armsOf,
   type BearingRing,
   type Friction,
   type LongForm,

@@ -95,13 +95,19 @@ export interface NotAThread {
 }
 
 const METRIC = /^M\s*(\d+(?:\.\d+)?)(?:\s*[x×*]\s*(\d+(?:\.\d+)?))?$/i;
-const UNIFIED = /^(?:(\d+)[ -])?(\d+)\/(\d+)(?:\s*(?:in|"))?(?:\s*-\s*(\d+))?(?:\s*(?:UNC|UNF|UNEF|UN))?$/i;
+const SERIES = String.raw`(?:\s*-\s*(\d+))?(?:\s*(?:UNC|UNF|UNEF|UN))?$`;
+/** "3/8-24", "1 1/4-7". */
+const FRACTION = new RegExp(String.raw`^(?:(\d+)[ -])?(\d+)\/(\d+)(?:\s*(?:in|"))?${SERIES}`, 'i');
+/** "1-8": whole inches. */
+const WHOLE = new RegExp(String.raw`^([1-6])(?:\s*(?:in|"))?${SERIES}`, 'i');
+/** "#10-24": numbered sizes, 0.060 in and 0.013 in more for each number. */
+const NUMBERED = new RegExp(String.raw`^#\s*(\d|1[0-2])${SERIES}`, 'i');
 const COARSEST = 0.4;
 const MILLIMETRE = 0.001;
 const INCH = 0.0254;
 
 /**
- * Reads a thread designation: "M10 x 1.5", "M10x1.25", "3/8-24", "7/16-20 UNF".
+ * Reads a thread designation: "M10 x 1.5", "M10x1.25", "3/8-24", "7/16-20 UNF", "1-8", "#10-24".
  *
  * The pitch must be stated: a diameter such as M12 exists with three of them. Refuses with `not-a-thread`.
  * Source: designations of ISO 261 and ASME B1.1 (from memory).
@@ -124,13 +130,19 @@ function readMetric(text: string): Thread | undefined {
 }
 
 function readUnified(text: string): Thread | undefined {
-  const match = UNIFIED.exec(text);
-  if (!match) return undefined;
-  const [, whole = '0', over, under, perInch] = match;
-  const diameter = Number(whole) + Number(over) / Number(under);
-  if (!Number.isFinite(diameter)) return undefined;
-  return thread('unified', diameter * INCH, perInch ? INCH / Number(perInch) : 0);
+  const fraction = FRACTION.exec(text);
+  if (fraction) {
+    const [, whole = '0', over, under, perInch] = fraction;
+    return unified(Number(whole) + Number(over) / Number(under), perInch);
+  }
+  const whole = WHOLE.exec(text);
+  if (whole) return unified(Number(whole[1]), whole[2]);
+  const numbered = NUMBERED.exec(text);
+  return numbered ? unified(0.06 + 0.013 * Number(numbered[1]), numbered[2]) : undefined;
 }
+
+const unified = (diameter: number, perInch: string | undefined): Thread | undefined =>
+  Number.isFinite(diameter) ? thread('unified', diameter * INCH, perInch ? INCH / Number(perInch) : 0) : undefined;
 
 const thread = (form: ThreadForm, diameter: number, pitch: number): Thread => ({
   form,

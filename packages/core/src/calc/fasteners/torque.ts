@@ -96,6 +96,10 @@ export function threadTorqueArm(thread: Thread, friction: Ratio): Length {
   return ((pitchDiameter / 2) * Math.tan(lead + rubbing)) as Length;
 }
 
+/** The three parts by the printed form where it is asked for, else by the linear one: exact screw theory has no split. */
+export const armsOf = (form: LongForm, thread: Thread, friction: Friction, ring: BearingRing): TorqueArms =>
+  form === 'printed' ? printedTorqueArms(thread, friction, ring) : torqueArms(thread, friction, ring);
+
 /** Sum of the arms [m]. */
 export const wholeArm = (arms: TorqueArms): Length => (arms.pitch + arms.thread + arms.head) as Length;
 
@@ -108,8 +112,7 @@ export type LongForm = 'exact' | 'printed' | 'linear';
  */
 export function threadPartArm(thread: Thread, friction: Ratio, form: LongForm): Length {
   if (form === 'exact') return threadTorqueArm(thread, friction);
-  const parts = { linear: torqueArms, printed: printedTorqueArms }[form];
-  const arms = parts(thread, { thread: friction, head: friction }, NO_RING);
+  const arms = armsOf(form, thread, { thread: friction, head: friction }, NO_RING);
   return (arms.pitch + arms.thread) as Length;
 }
 const NO_RING: BearingRing = { outside: 0 as Length, hole: 0 as Length };

@@ -1,6 +1,6 @@
 import type { Ratio, Torque } from '../../../quantity/index.js';
 import { answer, defineCalculation } from '../../catalogue/index.js';
-import { tighteningArm, torqueArms, wholeArm } from '../torque.js';
+import { armsOf, tighteningArm, wholeArm } from '../torque.js';
 import { noRing } from './faults.js';
 import { form, headFriction, preload, ring, thread, threadFriction } from './inputs.js';
 
@@ -26,7 +26,7 @@ export const torqueFromPreload = defineCalculation({
   formula:
     'T = F·[d2/2·tan(φ + ρ) + μK·(dw + dh)/4]; tan φ = P/(π·d2), tan ρ = μG/cos 30°; printed: F·[0.16·P + 0.58·d2·μG + …]',
   assumptions: [
-    'Shares by the linear form. The three forms differ by up to 0.4 %.',
+    'The split is that of the printed form where it is chosen, else of the linear one. The three forms differ by up to 0.4 %.',
     'Head and nut faces are flat rings; half of the thread angle is 30°.',
   ],
   sources: ['vdi-2230'],
@@ -47,7 +47,7 @@ export const torqueFromPreload = defineCalculation({
     if (v.bearingOutside <= v.bearingHole) return noRing(v.bearingHole);
     const friction = { thread: v.threadFriction, head: v.headFriction };
     const faces = { outside: v.bearingOutside, hole: v.bearingHole };
-    const arms = torqueArms(v.thread, friction, faces);
+    const arms = armsOf(v.form, v.thread, friction, faces);
     const whole = wholeArm(arms);
     const torque = (tighteningArm(v.thread, friction, faces, v.form) * v.preload) as Torque;
     return answer({

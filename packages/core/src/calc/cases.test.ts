@@ -1,0 +1,44 @@
+/** Reference rows of cases/*.json through the same path as the command line. Each row names its own source. */
+import { describe, expect, it } from 'vitest';
+import cam from '../../../../cases/cam.json' with { type: 'json' };
+import crank from '../../../../cases/crank.json' with { type: 'json' };
+import fasteners from '../../../../cases/fasteners.json' with { type: 'json' };
+import valvetrain from '../../../../cases/valvetrain.json' with { type: 'json' };
+import type { Text } from './catalogue/calculation.js';
+import { readExpected } from './expected.suite.js';
+import { describeCalcFault, findCalculation, runCalculation } from './index.js';
+
+interface Case {
+  readonly case: string;
+  readonly calculation: string;
+  readonly inputs: Readonly<Record<string, unknown>>;
+  readonly expected?: Readonly<Record<string, Text>>;
+  readonly tolerance?: Readonly<Record<string, string>>;
+  /** Part of the line with which the inputs are refused. */
+  readonly refused?: string;
+  readonly from: string;
+}
+
+const files = { crank, cam, valvetrain, fasteners };
+
+describe.each(Object.entries(files))('reference rows of %s', (_, file) => {
+  const rows = file.cases as unknown as readonly Case[];
+
+  it.each(rows.map((row) => [row.case, row] as const))('%s', (_case, row) => {
+    const calc = findCalculation(row.calculation);
+    if (!calc) throw new Error(`no calculation ${row.calculation}`);
+    expect(row.from.trim()).not.toBe('');
+    const run = runCalculation(row.calculation, row.inputs);
+    if (row.refused !== undefined) {
+      expect(run.ok).toBe(false);
+      if (!run.ok) expect(run.fault.map(describeCalcFault).join('\n')).toContain(row.refused);
+      return;
+    }
+    if (!run.ok) throw new Error(run.fault.map(describeCalcFault).join('\n'));
+    const expected = Object.entries(row.expected ?? {});
+    expect(expected.length).toBeGreaterThan(0);
+    for (const [name, text] of expected) {
+      readExpected(calc, name, text, row.tolerance?.[name]).check(run.value.outputs[name], name);
+    }
+  });
+});
