@@ -56,12 +56,18 @@ function inProject(...parts: string[]): string {
   return join(dirname(fileURLToPath(import.meta.url)), '..', '..', '..', ...parts);
 }
 
-/** The first signal closes well; a second one, from a person who will not wait, ends at once. */
+/** A launcher passes on the Ctrl-C that the terminal sends as well: two signals this close together [ms] are one wish. */
+const ONE_WISH = 1000;
+/** An answer still on its way after this long [ms] is given up. */
+const PATIENCE = 5000;
+
+/** The first signal closes well; a later one, from a person who will not wait, ends at once. */
 function closeOnSignals(app: { close(): PromiseLike<unknown> }, store: SqliteStore): void {
-  let closing = false;
+  let closingSince: number | undefined;
   const close = async () => {
-    if (closing) process.exit(1);
-    closing = true;
+    if (closingSince !== undefined) return performance.now() - closingSince > ONE_WISH && process.exit(1);
+    closingSince = performance.now();
+    setTimeout(() => process.exit(0), PATIENCE).unref();
     await app.close();
     await store.close();
     process.exit(0);
