@@ -5,7 +5,7 @@ import { isQuantity } from './catalogue/spec.js';
 import { readExpected } from './expected.suite.js';
 import { catalogue, describeCalcFault, inputSchema, pageOf, runCalculation, workingText } from './index.js';
 
-/** Output of a calculation whose printed example says otherwise than the digits that it states. */
+/** One walk over every entry: a part that is missing, or an example that does not compute, fails here by name. */
 describe.each(catalogue.map((calc) => [calc.id, calc] as const))('the data sheet of %s', (_, calc) => {
   it('has every part', () => {
     expect(calc.id).toMatch(/^[a-z]+(-[a-z]+)*\.[a-z]+(-[a-z]+)*$/);

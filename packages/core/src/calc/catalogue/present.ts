@@ -45,7 +45,7 @@ function presentOne(
   }
   const numbers = values.map(Number);
   const display = displayOf(spec, inputs, system);
-  const inUnit = numbers.map((number) => toUnit(spec.kind, number, spec.unit));
+  const inUnit = numbers.map((number) => withoutNoise(toUnit(spec.kind, number, spec.unit)));
   const text = numbers.map((number) => shownValue(spec, number, display)).join(', ');
   const result = {
     kind: spec.kind,
@@ -58,6 +58,9 @@ function presentOne(
   const uncertainty = doubts && doubtOf(name, spec, numbers, doubts, display.unit);
   return uncertainty === undefined ? result : { ...result, uncertainty };
 }
+
+/** 270 and not 270.00000000000006: the last binary digits of a conversion say nothing. */
+const withoutNoise = (number: number): number => Number(number.toPrecision(14));
 
 function doubtOf(
   name: string,

@@ -171,7 +171,7 @@ describe('dead centres from the firing order', () => {
 });
 
 describe('firing order against the throws', () => {
-  // Cross-plane V8, odd numbers on the left bank (45 degrees to the left seen from the front is −45 or +45 by side).
+  // Cross-plane V8 with pins (1,2)(3,4)(5,6)(7,8): odd numbers on one bank, even ones on the other.
   const throwsOf = (bank: number) =>
     [0, 0, 90, 90, 270, 270, 180, 180].map((throwAngle, at) => ({
       cylinder: at + 1,
