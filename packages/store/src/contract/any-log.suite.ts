@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Store } from '../index.js';
 import { linked, receiveClock } from './made-entries.suite.js';
-import type { Medium } from './store.suite.js';
+import type { Medium } from './medium.suite.js';
 
 const anyLog = fc
   .array(

@@ -6,11 +6,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { AppendFault, Store } from '../index.js';
 import { anyProperties } from './any-log.suite.js';
 import { chainOf, type Draft, linked, receiveClock } from './made-entries.suite.js';
-
-export interface Medium {
-  open(clock: () => string): Promise<Store>;
-  clear(): Promise<void>;
-}
+import type { Medium } from './medium.suite.js';
 
 export function storeContract(name: string, freshMedium: () => Promise<Medium>): void {
   describe(`${name} store`, () => {
