@@ -20,7 +20,8 @@ export function serveLive(app: FastifyInstance, parts: LiveParts): void {
   app.addHook('preClose', async () => {
     for (const close of closers) close();
   });
-  app.get('/api/jobs/:job/live', async (request: LiveRequest, reply) => {
+  // No HEAD: it would hold a connection open that never says anything.
+  app.get('/api/jobs/:job/live', { exposeHeadRoute: false }, async (request: LiveRequest, reply) => {
     const { job } = request.params;
     if (!isJobName(job))
       throw refusal(400, 'bad-job', 'A job is named by letters, digits, dots and dashes, at most 100.');
