@@ -48,7 +48,7 @@ export function readDocument(text: string): Outcome<SheetDocument, readonly Shee
   try {
     parsed = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: false, stringKeys: true });
   } catch {
-    return refused([{ code: 'not-yaml', message: 'the text cannot be read as YAML: it nests too deep', path: '' }]);
+    return refused([tooDeep()]);
   }
   const at = (offset: number): Position => {
     const { line, col } = lines.linePos(offset);
@@ -74,7 +74,16 @@ const SENTENCES: Readonly<Partial<Record<ErrorCode, string>>> = {
   UNEXPECTED_TOKEN: 'this does not belong here; put a text with special characters in quotes',
 };
 
+function tooDeep(): SheetFault {
+  return {
+    code: 'too-deep',
+    message: `the text nests deeper than YAML can be read; a sheet nests at most ${DEEPEST} deep`,
+    path: '',
+  };
+}
+
 function yamlFault(error: { code: ErrorCode; pos: [number, number] }, at: (offset: number) => Position): SheetFault {
+  if (error.code === 'RESOURCE_EXHAUSTION') return tooDeep();
   const place = at(error.pos[0]);
   const what = SENTENCES[error.code] ?? `not written as YAML (${error.code.toLowerCase().replaceAll('_', ' ')})`;
   return { code: 'not-yaml', message: `line ${place.line}: ${what}`, path: '', ...place };

@@ -122,8 +122,14 @@ const HOSTILE: readonly (readonly [string, string, string])[] = [
   ['half a million open brackets', '[\n'.repeat(400_000), 'too-deep'],
   ['half a million open braces with keys', '{a:\n'.repeat(200_000), 'too-deep'],
   ['a list in a list, twelve hundred deep', deep, 'too-deep'],
-  ['fifty thousand keys', Array.from({ length: 50_000 }, (_, at) => `k${at}: 1`).join('\n'), 'too-many'],
-  ['fifty thousand entries', `limits:\n${'  - {}\n'.repeat(50_000)}`, 'too-many'],
+  ['a list in a list, a thousand deep in one line', `gaps:\n  ${'- '.repeat(950)}x`, 'too-deep'],
+  [
+    'keys in keys, forty deep',
+    Array.from({ length: 40 }, (_, depth) => `${' '.repeat(depth)}a:`).join('\n'),
+    'too-deep',
+  ],
+  ['twenty-five thousand keys', Array.from({ length: 25_000 }, (_, at) => `k${at}: 1`).join('\n'), 'too-many'],
+  ['twenty-five thousand entries', `limits:\n${'  - {}\n'.repeat(25_000)}`, 'too-many'],
   ['aliases that multiply to thousands of millions', bomb, 'alias'],
 ];
 

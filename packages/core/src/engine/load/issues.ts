@@ -143,9 +143,12 @@ interface Described {
   readonly items?: Described;
   readonly anyOf?: readonly Described[];
 }
+/** Made once: it is the same for every sheet, and takes some milliseconds. */
+let schemaInWords: Described | undefined;
 /** Keys that the schema knows at a place, of every branch that a mapping can take there. */
 function knownKeysAt(path: Path): readonly string[] {
-  let here: readonly Described[] = branches(sheetJsonSchema());
+  schemaInWords ??= sheetJsonSchema();
+  let here: readonly Described[] = branches(schemaInWords);
   for (const step of path) {
     here = here
       .map((each) => (typeof step === 'number' ? each.items : (each.properties?.[step] ?? each.additionalProperties)))

@@ -56,9 +56,9 @@ function build(sheet: Sheet, document: SheetDocument): Outcome<Engine, readonly 
   };
   if (reader.faults.length === 0) crossCheck(engine, sheet, limits, reader);
   if (reader.faults.length > 0) return refused(inTextOrder(reader.faults));
-  return done({ ...engine, cautions: reader.cautions });
+  return done({ ...engine, cautions: inTextOrder(reader.cautions) });
 }
 
-function inTextOrder(faults: readonly SheetFault[]): readonly SheetFault[] {
-  return [...faults].sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
+function inTextOrder<T extends { readonly line?: number; readonly column?: number }>(each: readonly T[]): readonly T[] {
+  return [...each].sort((a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0));
 }

@@ -91,9 +91,11 @@ export const limit = z.strictObject({
     .union([
       z.string().min(1).max(200),
       z.number(),
-      z.strictObject({ absolute: plain('Outer size.', '>= 53.308 mm') }),
-      z.strictObject({ changeFromNew: plain('Largest change from the part when new.', '0.05 mm') }),
-      z.strictObject({ clearance: plain('Clearance of a pair.', '<= 0.0048 in') }),
+      z.strictObject({
+        absolute: plain('Outer size.', '>= 53.308 mm').optional(),
+        changeFromNew: plain('Largest change from the part when new.', '0.05 mm').optional(),
+        clearance: plain('Clearance of a pair.', '<= 0.0048 in').optional(),
+      }),
     ])
     .meta({ description: 'Wear limit in the form in which it is printed; plain text means an absolute size.' })
     .optional(),

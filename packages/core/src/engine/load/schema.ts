@@ -34,6 +34,7 @@ export const sheetSchema = z
   .meta({ title: 'Engine sheet', description: 'An engine and the figures it is assembled to; see docs/sheet.md.' });
 
 export type Sheet = z.output<typeof sheetSchema>;
+export type RawJoint = NonNullable<Sheet['joints']>[number];
 
 /** JSON Schema (draft 2020-12) of the sheet as it is written: for editors, and for docs/schema/sheet.schema.json. */
 export function sheetJsonSchema(): Record<string, unknown> {

@@ -3,11 +3,10 @@ import type { Path } from '../document.js';
 import { given } from '../given.js';
 import type { SheetReader } from '../reader.js';
 import { repeated } from '../repeated.js';
-import type { Sheet } from '../schema.js';
+import type { RawJoint, Sheet } from '../schema.js';
 import { type BuiltHead, readPlace, turnedPlace } from './heads.js';
 import { buildStages } from './stages.js';
 
-export type RawJoint = NonNullable<Sheet['joints']>[number];
 const LOOK_IT_UP = "Not stated in the sheet: look it up in the engine maker's manual before going on.";
 
 export function buildJoints(sheet: Sheet, heads: readonly BuiltHead[], reader: SheetReader): readonly Joint[] {

@@ -26,6 +26,10 @@ function buildLimit(raw: RawLimit, path: Path, reader: SheetReader): BuiltLimit 
     if (raw.note === undefined)
       reader.fault('empty-limit', path, 'a limit has "whenNew", "wear" or, where only words are printed, a "note"');
   }
+  if (typeof raw.wear === 'object' && formsIn(raw.wear).length !== 1) {
+    reader.fault('wear-form', [...path, 'wear'], 'a wear limit has one form: absolute, changeFromNew or clearance');
+    return undefined;
+  }
   const kind = raw.quantity ?? kindOf(raw, path, reader);
   if (kind === undefined) return undefined;
   const fresh = raw.whenNew === undefined ? undefined : reader.window(kind, raw.whenNew, [...path, 'whenNew']);
@@ -58,11 +62,17 @@ function readWear(
   return { limit: { form, change, text: read.text }, step: read.step };
 }
 
+const FORMS = { absolute: 'absolute', changeFromNew: 'change-from-new', clearance: 'clearance' } as const;
+
+/** The first form that the row names; `buildLimit` has refused rows that name none or several. */
 function formOf(raw: NonNullable<RawLimit['wear']>, path: Path): readonly [WearLimit['form'], RawText, Path] {
   if (typeof raw !== 'object') return ['absolute', raw, path];
-  if ('changeFromNew' in raw) return ['change-from-new', raw.changeFromNew, [...path, 'changeFromNew']];
-  if ('clearance' in raw) return ['clearance', raw.clearance, [...path, 'clearance']];
-  return ['absolute', raw.absolute, [...path, 'absolute']];
+  const [key] = formsIn(raw);
+  return key === undefined ? ['absolute', '', path] : [FORMS[key], raw[key] ?? '', [...path, key]];
+}
+
+function formsIn(raw: Exclude<NonNullable<RawLimit['wear']>, string | number>): readonly (keyof typeof FORMS)[] {
+  return (Object.keys(FORMS) as (keyof typeof FORMS)[]).filter((key) => raw[key] !== undefined);
 }
 
 const TRIED: readonly LimitKind[] = [

@@ -3,8 +3,8 @@ import type { Path } from '../document.js';
 import { given } from '../given.js';
 import type { SheetReader } from '../reader.js';
 import { repeated } from '../repeated.js';
+import type { RawJoint } from '../schema.js';
 import { ACTS } from '../schema-work.js';
-import type { RawJoint } from './joints.js';
 
 type RawStage = RawJoint['stages'][number];
 
