@@ -128,11 +128,12 @@ class Bench {
     const answer = answerResume(question, { verified, ...(mark && { mark }) });
     if (!answer.ok) throw new Error(answer.fault.code);
     this.facts.push(...answer.value);
-    if (before.current?.kind === 'act' && byTorqueValue(before.current.act.kind)) this.#restarts(before.current.act);
+    if (before.current?.kind !== 'act' || !byTorqueValue(before.current.act.kind)) return;
+    this.#restarts(before.current.act, question.roundAgain?.first);
   }
 
   /** A torque stage that was left part-way is offered from its first fastener. */
-  #restarts(act: Act): void {
+  #restarts(act: Act, first: Act | undefined): void {
     const { recorded, current, holes } = walk(this.joint, this.facts);
     const later = recorded.some((one) => one.act.stage > act.stage);
     if (later || current?.kind !== 'act') return;
@@ -145,6 +146,7 @@ class Bench {
       holes.some((one) => one.hole === done.hole && one.instance === done.instance),
     );
     expect(standing).toEqual([]);
+    if (first !== undefined) expect(actKey(current.act)).toBe(actKey(first));
   }
 
   /** Strikes out the record of the last act; the fastener stays as it is. */
