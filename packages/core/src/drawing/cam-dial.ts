@@ -14,7 +14,7 @@ import { type Scale, scaleFor } from './sheet-scale.js';
 const CENTRE = at(0, 0);
 const WIDTH = 348;
 /** Rings from the middle outward: strokes, exhaust, intake, then the cylinders. mm, 348 across. */
-const RING = { hub: 7, exhaust: [92, 110], intake: [112, 130], rim: 133, cylinders: 155, step: 20 } as const;
+const RING = { hub: 7, exhaust: [92, 110], intake: [112, 130], rim: 133, cylinders: 153 } as const;
 const KINDS: readonly ValveKind[] = ['intake', 'exhaust'];
 
 interface Marker {
@@ -24,6 +24,8 @@ interface Marker {
   /** Steps outward where several cylinders share a place. */
   readonly lane: number;
   readonly chosen: boolean;
+  /** Distance of the marker from the centre, and of the next lane from this one. */
+  readonly radius: number;
 }
 
 /**
@@ -44,15 +46,19 @@ export function camDial(
   const phases = [...pose.poses.values()].flatMap(({ cylinder, phase }) =>
     phase === undefined ? [] : [{ cylinder, phase }],
   );
+  // A mark has its number outside of it, so its lane is wider than that of a plain number.
+  const lane = scale.mark * (Object.keys(marks).length > 0 ? 4 : 2.2);
   const markers = laned(phases, scale).map(
     (one): Marker => ({
       ...one,
       state: marks[String(one.cylinder)] ?? 'idle',
       chosen: one.cylinder === options.cylinder,
+      radius: RING.cylinders + one.lane * lane,
     }),
   );
+  const outermost = Math.max(RING.cylinders, ...markers.map((marker) => marker.radius));
+  const under = outermost + scale.mark * 1.4 + scale.text * 2;
   const windows = events === undefined ? undefined : openWindows(events);
-  const under = RING.cylinders + scale.mark + scale.text * 1.5;
   const words = `crank ${rounded(within(inDegrees(crankAngle), 720))}\u00b0`;
   return compose({
     title: `${engine.name}: cam dial at ${words}`,
@@ -140,23 +146,21 @@ function band(kind: ValveKind, window: OpenWindow, margin: number, scale: Scale)
     ),
   ];
 }
-const markerAt = (marker: Marker): Point =>
-  polar(CENTRE, RING.cylinders + marker.lane * RING.step, onDial(marker.phase));
+const markerAt = (marker: Marker): Point => polar(CENTRE, marker.radius, onDial(marker.phase));
 function markerShapes(marker: Marker, scale: Scale): readonly Shape[] {
   const part = String(marker.cylinder);
   const turn = onDial(marker.phase);
   const centre = markerAt(marker);
   const tip = polar(CENTRE, RING.rim, turn);
   const inward = { x: -centre.x, y: -centre.y };
-  const number = label(centre, part, scale.text, { part, state: marker.state });
-  const ring =
-    marker.state === 'idle'
-      ? [circle(centre, scale.mark * 1.05, marker.chosen ? 'visible' : 'thin', { fill: 'void', part })]
-      : [];
-  const mark =
-    marker.state === 'idle'
-      ? []
-      : markShapes(polar(CENTRE, RING.rim - scale.mark * 0.2, turn), scale.mark * 0.7, marker.state, part);
+  const plain = marker.state === 'idle';
+  const number = label(plain ? centre : polar(centre, scale.mark * 1.4 + scale.text * 0.6, turn), part, scale.text, {
+    part,
+    state: marker.state,
+  });
+  const mark = plain
+    ? [circle(centre, scale.mark * 1.05, marker.chosen ? 'visible' : 'thin', { fill: 'void', part })]
+    : markShapes(centre, scale.mark * 0.9, marker.state, part);
   const hand = marker.chosen
     ? [line(polar(CENTRE, RING.exhaust[0], turn), tip, 'visible', { part, state: 'lit' })]
     : [];
@@ -164,9 +168,8 @@ function markerShapes(marker: Marker, scale: Scale): readonly Shape[] {
     line(tip, centre, 'thin', { part }),
     arrowHead(tip, inward, scale.px * (marker.chosen ? 14 : 9), { part }),
     ...hand,
-    ...ring,
-    number,
     ...mark,
+    number,
   ];
 }
 function windowWords(kind: ValveKind, window: OpenWindow): string {

@@ -3,6 +3,8 @@ import type { CrankPose } from './crank-pose.js';
 import { within } from './geometry.js';
 
 const NEAR = 0.05;
+/** As long as the sentence gets: figures keep room for it, so that the page stands still while the crank turns. */
+export const LONGEST_SENTENCE = 'next firing TDC: 16, in 719.9\u00b0';
 
 /** "1 at firing TDC", or the next cylinder to get there and how far on. */
 export function firingSentence({ poses }: CrankPose): string {

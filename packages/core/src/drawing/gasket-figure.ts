@@ -1,6 +1,6 @@
 import type { Engine, Opening, OpeningKind } from '../engine/index.js';
 import { compose } from './compose.js';
-import { shapeBox } from './extent.js';
+import { type Box, shapeBox } from './extent.js';
 import type { Figure, Fill, MarkState, Point, Shape, Touch } from './figure.js';
 import { at, plus } from './geometry.js';
 import {
@@ -52,10 +52,7 @@ export function gasketFigure(engine: Engine, headId: string, marks: Marks = {}, 
   const around = surroundings(plan);
   const letters = placeLabels(
     holes.map((hole) => wanted(plan, hole)),
-    [
-      ...around.boxes,
-      ...holes.filter((hole) => hole.opening.kind !== 'bore').map((hole) => markBox(hole.centre, reachOf(plan, hole))),
-    ],
+    [...around.boxes, ...holes.flatMap((hole) => takenBy(plan, hole))],
     outlineBox(plan),
   );
   const drawn = [
@@ -90,6 +87,11 @@ function placed(plan: HeadPlan, opening: Opening, marks: Marks): Hole {
 const reachOf = ({ scale }: HeadPlan, { radius, state }: Hole): number =>
   state === 'idle' ? radius : Math.max(radius, scale.mark * markReach(state));
 
+/** Labels may stand in an open bore, but not on its mark. */
+function takenBy(plan: HeadPlan, hole: Hole): readonly Box[] {
+  if (hole.opening.kind !== 'bore') return [markBox(hole.centre, reachOf(plan, hole))];
+  return hole.state === 'idle' ? [] : [markBox(hole.centre, plan.scale.mark * markReach(hole.state))];
+}
 function openingShapes(plan: HeadPlan, hole: Hole): readonly Shape[] {
   const { opening, centre, radius, state } = hole;
   const fill: Fill = opening.kind === 'water' || opening.kind === 'oil' ? opening.kind : 'void';

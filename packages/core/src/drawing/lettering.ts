@@ -1,7 +1,7 @@
 import { aroundPoint, type Box, labelBox, overlap } from './extent.js';
 import type { MarkState, Point, Shape } from './figure.js';
-import { at } from './geometry.js';
-import { label } from './shapes.js';
+import { at, minus, plus, times } from './geometry.js';
+import { label, line } from './shapes.js';
 
 /** A label that looks for a free place around its mark. */
 export interface Wanted {
@@ -12,14 +12,14 @@ export interface Wanted {
   readonly clear: number;
   readonly part?: string;
   readonly state?: MarkState;
-  /** Stays in the drawing even where no free place is found. */
+  /** Placed before the others, and farther off where there is no room beside the mark. */
   readonly must: boolean;
 }
 type Candidate = { readonly at: Point; readonly anchor: 'start' | 'middle' | 'end' };
 
 /** Below first, then above, right, left and the corners: the order in which a draughtsman would try. */
-function candidates({ centre, clear, size }: Wanted): readonly Candidate[] {
-  const gap = clear + size * 0.12;
+function candidates({ centre, clear, size }: Wanted, out: number): readonly Candidate[] {
+  const gap = clear + size * (0.12 + out);
   const down = gap + size * 0.55;
   const slant = gap * 0.72;
   const beside = (x: number, y: number): Candidate => ({
@@ -27,7 +27,7 @@ function candidates({ centre, clear, size }: Wanted): readonly Candidate[] {
     anchor: x === 0 ? 'middle' : x > 0 ? 'start' : 'end',
   });
   return [
-    ...(clear === 0 ? [beside(0, 0)] : []),
+    ...(clear === 0 && out === 0 ? [beside(0, 0)] : []),
     beside(0, down),
     beside(0, -down),
     beside(gap, 0),
@@ -39,8 +39,8 @@ function candidates({ centre, clear, size }: Wanted): readonly Candidate[] {
   ];
 }
 /**
- * Places labels one after the other where nothing else stands, inside of `within` where that is possible. A label without a free place is left out, unless it must
- * stay. Returns the labels drawn and the texts left out.
+ * Places labels one after the other where nothing else stands, inside of `within` where that is possible. Those that `must` stay
+ * come first and may stand farther off, on a leader line. A label that finds no free place at all is left out.
  */
 export function placeLabels(
   wanted: readonly Wanted[],
@@ -50,28 +50,44 @@ export function placeLabels(
   const busy: Box[] = [...taken];
   const shapes: Shape[] = [];
   const leftOut: string[] = [];
+  const boxOf = (one: Candidate, want: Wanted) => labelBox({ ...one, text: want.text, size: want.size });
+  const findFree = (want: Wanted, tries: readonly Candidate[]): Candidate | undefined => {
+    const open = tries.filter((one) => !busy.some((other) => overlap(boxOf(one, want), other)));
+    return open.find((one) => inside(boxOf(one, want), within)) ?? open[0];
+  };
   for (const want of [...wanted].sort((a, b) => Number(b.must) - Number(a.must))) {
-    const tries = candidates(want);
-    const open = tries.filter((one) => {
-      const box = labelBox({ ...one, text: want.text, size: want.size });
-      return !busy.some((other) => overlap(box, other));
-    });
-    const free = open.find((one) => inside(labelBox({ ...one, text: want.text, size: want.size }), within)) ?? open[0];
-    const chosen = free ?? (want.must ? tries[0] : undefined);
+    const near = findFree(want, candidates(want, 0));
+    const far =
+      near === undefined && want.must
+        ? findFree(
+            want,
+            FAR.flatMap((out) => candidates(want, out)),
+          )
+        : undefined;
+    const chosen = near ?? far;
     if (chosen === undefined) {
       leftOut.push(want.text);
       continue;
     }
-    const { part, state } = want;
-    const drawn = label(chosen.at, want.text, want.size, {
-      anchor: chosen.anchor,
-      ...(part === undefined ? {} : { part }),
-      ...(state === undefined ? {} : { state }),
-    });
-    busy.push(labelBox({ ...chosen, text: want.text, size: want.size }));
-    shapes.push(drawn);
+    busy.push(boxOf(chosen, want));
+    if (far !== undefined) shapes.push(leader(want, far));
+    shapes.push(letters(want, chosen));
   }
   return { shapes, leftOut };
+}
+/** Steps outward for a label without room beside its mark, in letter heights. */
+const FAR = [1, 2.1, 3.2, 4.3];
+function letters({ text, size, part, state }: Wanted, { at: place, anchor }: Candidate): Shape {
+  return label(place, text, size, {
+    anchor,
+    ...(part === undefined ? {} : { part }),
+    ...(state === undefined ? {} : { state }),
+  });
+}
+function leader({ centre, clear, size }: Wanted, { at: place }: Candidate): Shape {
+  const way = minus(place, centre);
+  const length = Math.hypot(way.x, way.y) || 1;
+  return line(plus(centre, times(way, clear / length)), plus(centre, times(way, 1 - (size * 0.5) / length)), 'thin');
 }
 const inside = (box: Box, frame: Box | undefined): boolean =>
   frame === undefined ||

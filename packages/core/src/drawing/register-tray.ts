@@ -35,8 +35,8 @@ export function registerTray(engine: Engine, part: TrayPart, marks: Marks = {}, 
 }
 function pocket(engine: Engine, part: TrayPart, cell: Cell, { scale, column }: Grid): readonly Shape[] {
   const letter = valveLetter(engine, cell.valve);
-  const place = plus(cell.centre, at(scale.px * 13, 0));
-  const mark = plus(cell.centre, at(-scale.px * 12, 0));
+  const place = plus(cell.centre, at(scale.px * 8, 0));
+  const mark = plus(cell.centre, at(-scale.px * 14, 0));
   return [
     ...outline(part, cell, scale.px, column * 0.92),
     ...(cell.state === 'idle' ? [] : markShapes(mark, scale.mark, cell.state, cell.key)),
@@ -46,7 +46,7 @@ function pocket(engine: Engine, part: TrayPart, cell: Cell, { scale, column }: G
 /** The pocket has the shape of its part seen from above: round, long and thin, or a body with two ends. */
 function outline(part: TrayPart, cell: Cell, px: number, widest: number): readonly Shape[] {
   const look: { part: string; state: MarkState; fill: 'void' } = { part: cell.key, state: 'idle', fill: 'void' };
-  const mark = plus(cell.centre, at(-px * 12, 0));
+  const mark = plus(cell.centre, at(-px * 14, 0));
   const width = Math.min(76 * px, widest);
   const box = (height: number, radius: number): Shape =>
     polygon(

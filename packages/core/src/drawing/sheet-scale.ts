@@ -20,5 +20,5 @@ const MARGIN_PX = 6;
 export function scaleFor(drawnWidth: number, shown: Shown, extraPx = 0): Scale {
   const free = Math.max(120, (shown.shownWidth ?? 360) - 2 * MARGIN_PX - extraPx);
   const px = drawnWidth / free;
-  return { px, text: 14 * px, small: 12 * px, mark: 9 * px, reach: 22 * px, margin: MARGIN_PX * px };
+  return { px, text: 14 * px, small: 12.5 * px, mark: 9 * px, reach: 22 * px, margin: MARGIN_PX * px };
 }
