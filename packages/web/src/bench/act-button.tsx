@@ -20,7 +20,7 @@ export function ActButton({ action, run, second = false, children }: ActButtonPr
       onClick={() => run(action.name)}
     >
       {children ?? action.label}
-      {action.keys.length > 0 && <span className="act-key">{keyWords(action)}</span>}
+      {action.keys.length > 0 && <span className="act-key act-key-name">{keyWords(action)}</span>}
     </button>
   );
 }

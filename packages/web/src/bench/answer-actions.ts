@@ -7,7 +7,7 @@ export function answerActions(answers: readonly Answer[], give: (answer: Answer)
   return answers.map((answer) => ({
     name: answer.id,
     label: answer.label,
-    keys: answer === usual ? ['Enter', ' ', answer.key].filter((key) => key !== '') : answer.key ? [answer.key] : [],
+    keys: [...new Set([...(answer === usual ? ['Enter', ' '] : []), answer.key])].filter((key) => key !== ''),
     available: true,
     run: () => give(answer),
   }));

@@ -33,8 +33,8 @@ export function StrikeOut({ words, given, strike }: StrikeOutProps) {
           </button>
         </fieldset>
       ) : (
-        <button type="button" className="button" onClick={() => setAsked(true)}>
-          Strike out<span className="only-read">: {words}</span>
+        <button type="button" className="button" aria-label={`Strike out: ${words}`} onClick={() => setAsked(true)}>
+          Strike out
         </button>
       )}
     </div>

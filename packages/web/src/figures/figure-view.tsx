@@ -1,5 +1,5 @@
-import type { Figure, Touch } from '@gudgeon/core/drawing';
-import { type KeyboardEvent, type MouseEvent, useId, useRef, useState } from 'react';
+import type { Figure, Shape, Touch } from '@gudgeon/core/drawing';
+import { type KeyboardEvent, type MouseEvent, useId, useLayoutEffect, useRef, useState } from 'react';
 import { DrawnShape } from './drawn-shape.js';
 import { neighbour, touchAt } from './neighbour.js';
 
@@ -10,18 +10,31 @@ interface FigureViewProps {
   /** The place that the screen is about now. */
   readonly current?: string;
   readonly caption?: string;
-  /** Keeps the figure to about a third of the screen's height, where a target must stand beside it. */
+  /** On a phone shows it through a window of about a third of the screen's height, which follows the current place. */
   readonly low?: boolean;
+  /** Leaves out the long names of all parts but the current one, where so many would cover each other. */
+  readonly fewNames?: boolean;
 }
 /** Half a finger on the glass [CSS px]: 44 px across. */
 const fingerHalf = 22;
 
 /** Draws a figure of the core as SVG. Its places are buttons: one tab stop, arrow keys between them. */
-export function FigureView({ figure, onTouch, current, caption, low = false }: FigureViewProps) {
+export function FigureView({ figure, onTouch, current, caption, low = false, fewNames = false }: FigureViewProps) {
   const id = useId();
   const svg = useRef<SVGSVGElement>(null);
+  const sheet = useRef<HTMLDivElement>(null);
   const { left, top, width, height } = figure.bounds;
+  const shown = fewNames
+    ? figure.shapes.filter((shape) => !hasLongName(shape) || partOf(shape) === current)
+    : figure.shapes;
   const live = onTouch !== undefined && figure.touches.length > 0;
+
+  useLayoutEffect(() => {
+    const place = figure.touches.find((touch) => touch.part === current);
+    const box = sheet.current;
+    if (!low || !place || !box) return;
+    box.scrollTop = ((place.centre.y - top) / height) * box.scrollHeight - box.clientHeight / 2;
+  }, [low, current, figure, top, height]);
 
   const onClick = (event: MouseEvent) => {
     const matrix = svg.current?.getScreenCTM();
@@ -33,7 +46,7 @@ export function FigureView({ figure, onTouch, current, caption, low = false }: F
 
   return (
     <figure className={low ? 'drawing drawing-low' : 'drawing'}>
-      <div className="drawing-sheet">
+      <div ref={sheet} className="drawing-sheet">
         {/* The click reaches the places by their keys as well; on the sheet itself it only finds the nearest one. */}
         {/* biome-ignore lint/a11y/useKeyWithClickEvents: see above */}
         <svg
@@ -50,7 +63,7 @@ export function FigureView({ figure, onTouch, current, caption, low = false }: F
           {/* The words for those who do not see the drawing are its title and description. */}
           {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group of lines takes no focus */}
           <g aria-hidden="true">
-            {figure.shapes.map((shape, index) => (
+            {shown.map((shape, index) => (
               // A figure is made anew as a whole; its shapes have no name of their own.
               // biome-ignore lint/suspicious/noArrayIndexKey: see above
               <DrawnShape key={index} shape={shape} />
@@ -63,6 +76,11 @@ export function FigureView({ figure, onTouch, current, caption, low = false }: F
     </figure>
   );
 }
+
+const partOf = (shape: Shape): string | undefined => shape.part;
+/** Hole numbers stay: they are short, and a person counts by them. */
+const hasLongName = (shape: Shape): boolean =>
+  shape.kind === 'label' && shape.part !== undefined && shape.text.length > 3;
 
 interface PlacesProps {
   readonly touches: readonly Touch[];

@@ -1,1 +1,2 @@
 export { FigureView } from './figure-view.js';
+export { usePlan, useShownWidth } from './use-shown.js';

@@ -33,9 +33,20 @@ const stores = new Map<string, JobStore>();
 export function openJob(job: string): JobStore {
   const before = stores.get(job);
   if (before) return before;
+  const made = keep(job);
+  made.reload();
+  return made;
+}
+
+/** A job that no server knows yet; its first entry makes it. */
+export function beginJob(): { readonly job: string; readonly store: JobStore } {
+  const job = v7();
+  return { job, store: keep(job) };
+}
+
+function keep(job: string): JobStore {
   const made = jobStore(job, wires);
   stores.set(job, made);
-  made.reload();
   return made;
 }
 
@@ -43,6 +54,3 @@ export function openJob(job: string): JobStore {
 export function sendWhatWaits(): void {
   for (const job of jobsWaiting()) openJob(job);
 }
-
-/** A name for a new job. */
-export const newJobId = (): string => v7();

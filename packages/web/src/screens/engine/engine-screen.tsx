@@ -27,8 +27,10 @@ function OneEngine(open: OpenJob) {
           {next.words}
         </Link>
       </div>
-      <Views engine={engine} />
-      <Ways job={job} engine={engine} next={next.place} />
+      <div className="engine-two">
+        <Views engine={engine} />
+        <Ways job={job} bench={bench} next={next.place} />
+      </div>
       <Remarks open={engine.gaps} cautions={engine.cautions.map((caution) => caution.message)} />
     </div>
   );

@@ -2,10 +2,9 @@ import { frontView, headFromAbove, valveGearSection } from '@gudgeon/core/drawin
 import { type Engine, headName, valveKey, valveName, valvesOf } from '@gudgeon/core/engine';
 import type { Angle } from '@gudgeon/core/quantity';
 import { useId, useMemo, useState } from 'react';
-import { FigureView } from '../../figures/index.js';
+import { FigureView, usePlan, useShownWidth } from '../../figures/index.js';
 import { TurnCrank } from './turn-crank.js';
 import { useTurning } from './use-turning.js';
-import { useWidth } from './use-width.js';
 
 const radians = (degrees: number) => ((degrees * Math.PI) / 180) as Angle;
 
@@ -45,7 +44,7 @@ export function Views({ engine }: { readonly engine: Engine }) {
 }
 
 function Front({ engine, degrees }: { readonly engine: Engine; readonly degrees: number }) {
-  const shownWidth = useWidth();
+  const shownWidth = useShownWidth();
   return (
     <FigureView
       figure={useMemo(() => frontView(engine, radians(degrees), { shownWidth }), [engine, degrees, shownWidth])}
@@ -54,18 +53,13 @@ function Front({ engine, degrees }: { readonly engine: Engine; readonly degrees:
 }
 
 function Head({ engine, head }: { readonly engine: Engine; readonly head: string }) {
-  const shownWidth = useWidth();
-  const front = shownWidth < 700 ? 'top' : 'left';
-  return (
-    <FigureView
-      figure={useMemo(() => headFromAbove(engine, head, {}, { shownWidth, front }), [engine, head, shownWidth, front])}
-    />
-  );
+  const plan = usePlan();
+  return <FigureView figure={headFromAbove(engine, head, {}, plan)} />;
 }
 
 function Gear({ engine, degrees }: { readonly engine: Engine; readonly degrees: number }) {
   const id = useId();
-  const shownWidth = useWidth();
+  const shownWidth = useShownWidth();
   const valves = valvesOf(engine);
   const [key, setKey] = useState(() => (valves[0] ? valveKey(valves[0]) : ''));
   const valve = valves.find((each) => valveKey(each) === key) ?? valves[0];

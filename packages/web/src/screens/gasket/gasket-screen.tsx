@@ -2,7 +2,7 @@ import { type Bench, type GasketItemView, type GasketView, gasketView } from '@g
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { AnswerButtons, answerActions, Finished, Progress } from '../../bench/index.js';
-import { FigureView } from '../../figures/index.js';
+import { FigureView, usePlan } from '../../figures/index.js';
 import { useActions } from '../../keys/index.js';
 import { BenchScreen, type OpenJob, Said, useBench, useRecord, WithJob } from '../../shell/index.js';
 import { CheckedItems } from './checked-items.js';
@@ -13,7 +13,7 @@ export function GasketScreen({ job, head }: { readonly job: string; readonly hea
 
 function Gasket({ open, head }: { readonly open: OpenJob; readonly head: string }) {
   const bench = useBench(open);
-  const view = gasketView(bench, head);
+  const view = gasketView(bench, head, usePlan());
   if (!view) return <h1>This engine has no head “{head}”</h1>;
   return (
     <BenchScreen title={view.title} cautions={view.cautions} begun={view.items.some((item) => item.state !== 'open')}>
@@ -45,7 +45,7 @@ function Checks({ open, bench, view }: ChecksProps) {
     <>
       <Progress {...view.progress} />
       <div className="bench-two">
-        <FigureView figure={view.figure} onTouch={touch} low {...(item?.part ? { current: item.part } : {})} />
+        <FigureView figure={view.figure} onTouch={touch} low fewNames {...(item?.part ? { current: item.part } : {})} />
         <div className="stack">
           {item ? (
             <ItemStep key={item.item} item={item} give={give} />

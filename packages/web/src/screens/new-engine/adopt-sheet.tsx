@@ -1,6 +1,6 @@
 import { useEffect, useId, useState } from 'react';
 import { useLocation } from 'wouter';
-import { newJobId, openJob } from '../../log/index.js';
+import { beginJob, openJob } from '../../log/index.js';
 import type { CheckedSheet } from '../../sheet-text/index.js';
 
 interface AdoptSheetProps {
@@ -33,12 +33,12 @@ export function AdoptSheet({ text, checked, stale, mayAdopt }: AdoptSheetProps) 
 
   const adopt = () => {
     if (hindrance || !engine || job) return;
-    const made = newJobId();
-    const written = openJob(made).write({
+    const made = beginJob();
+    const written = made.store.write({
       kind: 'sheet-adopted',
       data: { name: engine.name, text, reason: 'first sheet of this engine' },
     });
-    if (written.ok) setJob(made);
+    if (written.ok) setJob(made.job);
     else setTrouble(written.fault);
   };
 

@@ -37,8 +37,13 @@ export function ChooseSheet({ choose }: { readonly choose: (text: string, from: 
                 <p>
                   {sheet.invented && <span className="tag-invented">invented</span>} {sheet.description}
                 </p>
-                <button type="button" className="button" onClick={() => void copy(sheet.id, sheet.name)}>
-                  Copy this sheet<span className="only-read">: {sheet.name}</span>
+                <button
+                  type="button"
+                  className="button"
+                  aria-label={`Copy this sheet: ${sheet.name}`}
+                  onClick={() => void copy(sheet.id, sheet.name)}
+                >
+                  Copy this sheet
                 </button>
               </li>
             ))}

@@ -4,7 +4,7 @@ import type { ActView, TightenView } from '@gudgeon/core/workbench';
 import { useEffect, useState } from 'react';
 import { AnswerButtons, answerActions, NumberEntry, Progress, Reasoned, say, sayAgain } from '../../bench/index.js';
 import { useActions } from '../../keys/index.js';
-import type { Recorder } from '../../shell/index.js';
+import { type Recorder, Said } from '../../shell/index.js';
 import { parseReading, type TypedReading } from './reading.js';
 
 interface ActStepProps {
@@ -60,6 +60,7 @@ export function ActStep({ view, act, joint, recorder, begin }: ActStepProps) {
       ) : (
         <AnswerButtons answers={act.answers} actions={actions} run={run} />
       )}
+      <Said recorder={recorder} />
       {view.next && (
         <p className="next-step">
           Then: {view.next.lead} {view.next.number} {view.next.unit}

@@ -2,7 +2,7 @@ import { jointById } from '@gudgeon/core/engine';
 import { tightenView } from '@gudgeon/core/workbench';
 import { Link, useLocation } from 'wouter';
 import { Finished, Hindrances, useAway } from '../../bench/index.js';
-import { FigureView } from '../../figures/index.js';
+import { FigureView, usePlan } from '../../figures/index.js';
 import { usePerson } from '../../log/index.js';
 import { BenchScreen, type OpenJob, Said, useBench, useRecord, WithJob } from '../../shell/index.js';
 import { ActStep } from './act-step.js';
@@ -20,7 +20,7 @@ function Tighten({ open, jointId }: { readonly open: OpenJob; readonly jointId: 
   const [, go] = useLocation();
   const away = useAway(`${open.job}/tighten/${jointId}`, usePerson());
   const joint = jointById(open.engine, jointId);
-  const view = tightenView(bench, jointId, away.reason);
+  const view = tightenView(bench, jointId, away.reason, usePlan());
   if (!view || !joint) return <h1>This engine has no joint “{jointId}”</h1>;
   const engine = `/engine/${open.job}`;
   const { current, place, look, resume } = view;
@@ -76,7 +76,7 @@ function Tighten({ open, jointId }: { readonly open: OpenJob; readonly jointId: 
                   go={() => go(engine)}
                 />
               )}
-              <Said recorder={recorder} />
+              {(!current || look) && <Said recorder={recorder} />}
             </div>
           </div>
           <DoneActs view={view} recorder={recorder} />

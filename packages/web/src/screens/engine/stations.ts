@@ -1,0 +1,86 @@
+import { headName } from '@gudgeon/core/engine';
+import {
+  type Bench,
+  fastenersView,
+  gasketView,
+  type Progress,
+  partsView,
+  tightenView,
+  valvesView,
+} from '@gudgeon/core/workbench';
+
+/** One place of work with how far it is. */
+export interface Station {
+  readonly place: string;
+  readonly name: string;
+  readonly state: string;
+  readonly finished: boolean;
+}
+export interface StationGroup {
+  readonly way: string;
+  readonly name: string;
+  readonly none: string;
+  readonly parts: readonly { readonly name: string; readonly stations: readonly Station[] }[];
+}
+
+interface Stand {
+  readonly progress: Progress;
+  readonly finished: boolean;
+}
+const station = (place: string, name: string, stand: Stand | undefined): Station[] =>
+  stand ? [{ place, name, state: stand.progress.words, finished: stand.finished }] : [];
+
+/** Every place of work on this engine, by way and by the part that it is about. */
+export function stationsOf(bench: Bench): readonly StationGroup[] {
+  return [assemble(bench), setValves(bench), record()];
+}
+
+function assemble(bench: Bench): StationGroup {
+  const { heads, joints } = bench.engine;
+  const ofJoint = (joint: string) => [
+    ...station(`fasteners/${joint}`, 'Fasteners', fastenersView(bench, joint)),
+    ...station(`tighten/${joint}`, 'Tighten', tightenView(bench, joint)),
+  ];
+  const onHeads = heads.map((head) => ({
+    name: headName(bench.engine, head.id),
+    stations: [
+      ...station(`gasket/${head.id}`, 'Gasket', gasketView(bench, head.id)),
+      ...joints.filter((joint) => joint.head === head.id).flatMap((joint) => ofJoint(joint.id)),
+    ],
+  }));
+  const others = joints
+    .filter((joint) => joint.head === undefined)
+    .map((joint) => ({ name: joint.name, stations: ofJoint(joint.id) }));
+  const parts = partsView(bench);
+  const gear =
+    parts.parts.length === 0
+      ? []
+      : [{ name: 'valve gear', stations: station('parts', 'Parts to their places', parts) }];
+  return {
+    way: 'assemble',
+    name: 'Assemble',
+    none: 'The sheet has no heads, joints or valve gear to assemble.',
+    parts: [...onHeads, ...gear, ...others],
+  };
+}
+
+function setValves(bench: Bench): StationGroup {
+  const valves = valvesView(bench);
+  const known = valves.progress.of > 0;
+  return {
+    way: 'valves',
+    name: 'Set valves',
+    none: 'The sheet does not say what valve gear this engine has.',
+    parts: known ? [{ name: 'Set valves', stations: station('valves', 'Set valves', valves) }] : [],
+  };
+}
+
+function record(): StationGroup {
+  const about: Station = {
+    place: 'record',
+    name: 'Record',
+    state: 'Everything done, by whom and when; to read and to print',
+    finished: false,
+  };
+  return { way: 'record', name: 'Record', none: '', parts: [{ name: 'Record', stations: [about] }] };
+}
