@@ -1,0 +1,84 @@
+/**
+ * Sample entries of every kind and version that was ever written. A sample is never changed: a new version adds one.
+ * They fold to the same state for ever. Used by tests; not part of the built package.
+ */
+import type { EntryData, EntryKind } from './entry.js';
+import type { LogEntry } from './order.js';
+import { type EntryDraft, NO_PREVIOUS, sealEntry } from './seal.js';
+
+const intake = { cylinder: 1, kind: 'intake', index: 1 } as const;
+const metres = (text: string, value: number) => ({ text, value, unit: 'm' }) as const;
+
+export const SAMPLES_V1: { readonly [K in EntryKind]: EntryData[K] } = {
+  'sheet-adopted': { name: 'two-cylinder test engine', text: 'gudgeon: 1\n', reason: 'first sheet' },
+  'gasket-checked': { head: 'top', item: 'opening:w1', result: 'good', seen: 'open through head and block' },
+  'fastener-placed': {
+    joint: 'head',
+    hole: '1',
+    instance: 1,
+    fastener: 'bolt',
+    condition: 'used',
+    length: metres('95.0 mm', 0.095),
+    onThread: 'oil',
+    underHead: 'oil',
+  },
+  'act-done': { joint: 'head', stage: 1, hole: '2', instance: 1, round: 1, target: '30 N·m', seen: 'reached' },
+  'walk-resumed': {
+    joint: 'head',
+    stage: 1,
+    why: 'opened-again',
+    verified: ['1/2'],
+    roundAgain: true,
+    mark: { stage: 2, hole: '1', instance: 1, answer: 'clean' },
+  },
+  'fastener-doubted': { joint: 'head', stage: 2, hole: '1', instance: 1, why: 'nobody knows' },
+  'joint-opened': { joint: 'head', reason: 'gasket leaked' },
+  'part-tagged': { part: 'lifter', valve: intake, end: 'cup up', face: 'dot to the front', condition: 'good' },
+  'part-fitted': { part: 'lifter', to: intake, from: intake, lubricant: 'paste' },
+  'valve-set': {
+    valve: intake,
+    method: 'stop',
+    crankDegrees: 0,
+    adjustment: 'lash',
+    turns: 0.25,
+    plungerTravel: metres('0.040 in', 0.001016),
+    lash: metres('0.20 mm', 0.0002),
+    shim: metres('2.75 mm', 0.00275),
+    condition: 'cold',
+  },
+  'valve-rechecked': { valve: intake, result: 'good', lash: metres('0.20 mm', 0.0002), seen: 'feeler drags' },
+  'shim-measured': { valve: intake, lash: metres('0.20 mm', 0.0002), shim: metres('2.75 mm', 0.00275) },
+  note: { about: 'head', text: 'dowel replaced' },
+  skipped: { what: 'act:head/1/2', reason: 'pipe in the way' },
+  'struck-out': { entry: '01890000-0000-7000-8000-000000000001', reason: 'wrong hole' },
+};
+
+/** A well-formed UUIDv7 for each number. */
+export const idOf = (number: number): string => `01890000-0000-7000-8000-${String(number).padStart(12, '0')}`;
+
+export interface Wish {
+  readonly kind: string;
+  readonly data: unknown;
+  readonly version?: number;
+}
+export const draftOf = (wish: Wish, counter: number, over: Partial<EntryDraft> = {}): EntryDraft => ({
+  id: idOf(counter),
+  job: 'job-1',
+  device: 'bench-phone',
+  counter,
+  at: '2026-03-01T18:20:00+01:00',
+  person: 'A. Fitter',
+  version: 1,
+  ...wish,
+  ...over,
+});
+
+/** Sealed entries of one device, in order, with the sequence that a server would give them. */
+export function chainOf(wishes: readonly Wish[], device = 'bench-phone', from = 0): LogEntry[] {
+  let previous = NO_PREVIOUS;
+  return wishes.map((wish, index) => {
+    const entry = sealEntry(draftOf(wish, index + 1, { device, id: idOf(from + index + 1) }), previous);
+    previous = entry.hash;
+    return { ...entry, sequence: from + index + 1, receivedAt: '2026-03-01T17:20:01Z' };
+  });
+}
