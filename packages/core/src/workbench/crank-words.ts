@@ -35,7 +35,8 @@ const markWords: Readonly<Record<PlannedStop['mark'], string>> = {
   'damper-degrees': 'by the degree scale of the damper',
   given: 'the stop that you gave',
 };
-function amount(degreesTurned: number): string {
+/** A turn of the crank in words. */
+export function amount(degreesTurned: number): string {
   const parts = [
     [360, 'one whole turn'],
     [180, 'half a turn'],

@@ -1,9 +1,10 @@
 /** Lifters, pushrods, rockers and their like: which part goes to which place, the same end up and the same face to the front. */
-import { type Marks, registerTray } from '../drawing/index.js';
+import { type Marks, registerTray, type Shown } from '../drawing/index.js';
 import { valveKey, valveName } from '../engine/index.js';
 import { type PartKind, type PartPlace, registerOf } from '../plan/index.js';
 import { type Bench, givenBy } from './bench.js';
 import { partsCautions } from './cautions.js';
+import { NOT_AGAIN } from './part-choices.js';
 import type { PartPlaceView, PartsView } from './views.js';
 
 const tagWords = (place: PartPlace): string | undefined => {
@@ -24,13 +25,14 @@ const fittedWords = (place: PartPlace): string => {
 function ruleWords(place: PartPlace): string {
   if (place.tag === undefined)
     return 'Nothing tagged for this place: a new part, or the one that you know came from here.';
+  if (place.tag.data.condition === NOT_AGAIN) return 'A new part goes here: the old one is not to be used again.';
   return 'Its own part goes back here, or a new one.';
 }
 
 function placeView(bench: Bench, place: PartPlace): PartPlaceView {
   const given = givenBy(bench, place.fitted?.entry);
   const tag = tagWords(place);
-  const { end, face } = place.tag?.data ?? {};
+  const { end, face, condition } = place.tag?.data ?? {};
   return {
     part: place.part,
     valve: place.valve,
@@ -38,6 +40,8 @@ function placeView(bench: Bench, place: PartPlace): PartPlaceView {
     ...(tag !== undefined && { tag }),
     ...(end !== undefined && { end }),
     ...(face !== undefined && { face }),
+    ...(condition !== undefined && { condition }),
+    mayReturn: condition !== NOT_AGAIN,
     rule: ruleWords(place),
     state: place.state === 'wrong' ? 'hindered' : place.state,
     ...(given && { fitted: { ...given, words: fittedWords(place) } }),
@@ -56,11 +60,11 @@ function marksOf(places: readonly PartPlace[], part: PartKind): Marks {
 }
 
 /** The register of parts that return to their places. */
-export function partsView(bench: Bench): PartsView {
+export function partsView(bench: Bench, shown: Shown = {}): PartsView {
   const register = registerOf(bench.engine, bench.facts);
   const done = register.places.filter((place) => place.state === 'fitted').length;
   const figures = register.parts.map(
-    (part) => [part, registerTray(bench.engine, part, marksOf(register.places, part))] as const,
+    (part) => [part, registerTray(bench.engine, part, marksOf(register.places, part), shown)] as const,
   );
   return {
     parts: register.parts,

@@ -1,10 +1,19 @@
 /** The one way from a wish of a person to entries of the log: the record's rules, and what only the whole bench can judge. */
 import { describeRefusal, permittedAt } from '../calc/valve-setting/index.js';
-import { valveName } from '../engine/index.js';
-import { type ArrivalReason, answerLook, answerResume, type MarkAnswer, resumeQuestion, walk } from '../plan/index.js';
+import { sameValve, valveName } from '../engine/index.js';
+import {
+  type ArrivalReason,
+  answerLook,
+  answerResume,
+  type MarkAnswer,
+  registerOf,
+  resumeQuestion,
+  walk,
+} from '../plan/index.js';
 import { done, type Outcome, refused } from '../quantity/index.js';
 import { type Command, decide, type EntryData, type NewEntry } from '../record/index.js';
 import type { Bench } from './bench.js';
+import { NOT_AGAIN } from './part-choices.js';
 import { refusalWords } from './refusal-words.js';
 import { timingOf, type ValveChoices } from './valve-timing.js';
 
@@ -19,6 +28,10 @@ export function propose(bench: Bench, command: Command, choices: ValveChoices = 
     const reason = crankRefusal(bench, command.data, choices);
     if (reason !== undefined) return refused(reason);
   }
+  if (command.kind === 'part-fitted') {
+    const reason = conditionRefusal(bench, command.data);
+    if (reason !== undefined) return refused(reason);
+  }
   const decision = decide(bench.state, command);
   return decision.ok ? done(decision.value) : refused(refusalWords(bench.engine, decision.fault));
 }
@@ -30,6 +43,16 @@ function crankRefusal(bench: Bench, data: EntryData['valve-set'], choices: Valve
   const verdict = permittedAt(timing.value, data.crankDegrees);
   const no = verdict.refused.find((one) => one.cylinder === data.valve.cylinder && one.valve === data.valve.kind);
   return no && `${valveName(bench.engine, data.valve)} may not be set here. ${describeRefusal(no)}`;
+}
+
+/** A part that was judged as worn when it came out does not go back by a slip of the finger; a new tag is needed first. */
+function conditionRefusal(bench: Bench, { part, from, to }: EntryData['part-fitted']): string | undefined {
+  if (from === 'new' || !sameValve(from, to)) return undefined;
+  const place = registerOf(bench.engine, bench.facts).places.find(
+    (one) => one.part === part && sameValve(one.valve, from),
+  );
+  if (place?.tag?.data.condition !== NOT_AGAIN) return undefined;
+  return `The ${part} of ${valveName(bench.engine, from)} was tagged "${NOT_AGAIN}": a new one goes here, or tag it anew.`;
 }
 
 export interface ReturnAnswer {

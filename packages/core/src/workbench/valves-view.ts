@@ -9,7 +9,7 @@ import {
   type ValveGroup,
   type ValveTiming,
 } from '../calc/valve-setting/index.js';
-import { type Marks, stopFigure, valveMap } from '../drawing/index.js';
+import { type Marks, type Shown, stopFigure, valveMap } from '../drawing/index.js';
 import { type Engine, valveKey, valveName, valvesOf } from '../engine/index.js';
 import { type ValveRecord, type ValveStand, valveRecord } from '../plan/index.js';
 import { type Bench, givenBy } from './bench.js';
@@ -73,6 +73,7 @@ function stopView(
   record: ValveRecord,
   stop: PlannedStop,
   place: number,
+  shown: Shown,
 ): CrankStopView {
   const valves = groupViews(bench, record, stop.set);
   const crankAngle = drawingAngle(timing, stop.crankDegrees);
@@ -85,8 +86,8 @@ function stopView(
     sight: signWords(signsAt(timing, stop.crankDegrees)),
     valves,
     finished: valves.every((valve) => valve.state === 'set' || valve.state === 'checked'),
-    figure: stopFigure(bench.engine, place === 0 ? { crankAngle } : { crankAngle, previous }),
-    map: valveMap(bench.engine, valveMarks(record, valves)),
+    figure: stopFigure(bench.engine, place === 0 ? { crankAngle } : { crankAngle, previous }, shown),
+    map: valveMap(bench.engine, valveMarks(record, valves), shown),
   };
 }
 
@@ -117,7 +118,7 @@ function recheckView(record: ValveRecord): ValvesView['recheck'] {
 }
 
 /** The whole valve-setting view. What cannot be computed is said in `hindrances`; the record of set valves is shown all the same. */
-export function valvesView(bench: Bench, choices: ValveChoices = {}): ValvesView {
+export function valvesView(bench: Bench, choices: ValveChoices = {}, shown: Shown = {}): ValvesView {
   const record = valveRecord(bench.engine, bench.facts);
   const timing = timingOf(bench.engine, choices);
   const plan = timing.ok ? planOf(timing.value, choices) : timing;
@@ -130,7 +131,7 @@ export function valvesView(bench: Bench, choices: ValveChoices = {}): ValvesView
     ...(timing.ok && { marginDegrees: timing.value.marginDegrees, events: eventsOf(timing.value) }),
     stops:
       timing.ok && plan.ok
-        ? plan.value.stops.map((stop, place) => stopView(bench, timing.value, record, stop, place))
+        ? plan.value.stops.map((stop, place) => stopView(bench, timing.value, record, stop, place, shown))
         : [],
     refused: plan.ok
       ? plan.value.refused.map((one) => ({ valve: `${one.valve} ${one.cylinder}`, reason: describeRefusal(one) }))
@@ -146,7 +147,12 @@ export function valvesView(bench: Bench, choices: ValveChoices = {}): ValvesView
 }
 
 /** "The crank is here: what may I set?" `crankDegrees` from the firing dead centre of the first cylinder of the order. */
-export function hereView(bench: Bench, crankDegrees: number, choices: ValveChoices = {}): HereView | undefined {
+export function hereView(
+  bench: Bench,
+  crankDegrees: number,
+  choices: ValveChoices = {},
+  shown: Shown = {},
+): HereView | undefined {
   const timing = timingOf(bench.engine, choices);
   if (!timing.ok) return undefined;
   const record = valveRecord(bench.engine, bench.facts);
@@ -165,7 +171,7 @@ export function hereView(bench: Bench, crankDegrees: number, choices: ValveChoic
       })),
     ),
     sight: signWords(signsAt(timing.value, verdict.crankDegrees)),
-    figure: stopFigure(bench.engine, { crankAngle }),
-    map: valveMap(bench.engine, valveMarks(record, may)),
+    figure: stopFigure(bench.engine, { crankAngle }, shown),
+    map: valveMap(bench.engine, valveMarks(record, may), shown),
   };
 }

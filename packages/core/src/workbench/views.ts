@@ -4,7 +4,7 @@
  */
 import type { Figure } from '../drawing/index.js';
 import type { CamEvents, Engine, ValveId } from '../engine/index.js';
-import type { PartKind } from '../plan/index.js';
+import type { PartKind, Reading } from '../plan/index.js';
 import type { Angle } from '../quantity/index.js';
 
 /** A reason why something cannot be done now, and what to do about it. */
@@ -174,6 +174,9 @@ export interface PartPlaceView {
   /** As tagged when it came out: which end is up, which face looks to the front. */
   readonly end?: string;
   readonly face?: string;
+  readonly condition?: string;
+  /** False where it was tagged as not to be used again. */
+  readonly mayReturn: boolean;
   readonly rule: string;
   readonly state: 'open' | 'fitted' | 'hindered';
   readonly fitted?: Given & { readonly words: string };
@@ -268,6 +271,59 @@ export interface ValvesView {
   readonly recheck: { readonly due: boolean; readonly words: string; readonly progress: Progress };
   readonly finished: boolean;
   readonly cautions: readonly Caution[];
+}
+/** What one valve asks for, to be read from the far side of the block. */
+export interface ValveAsk {
+  readonly adjustment: SettingRule['adjustment'];
+  readonly lead: string;
+  /** The very large figure; empty where the sheet gives none. */
+  readonly number: string;
+  readonly unit: string;
+  readonly note: string;
+  readonly origin: string;
+  readonly spoken: string;
+  /** Preload: turns past zero lash, as a number to begin from. */
+  readonly turns?: number;
+}
+/** A measured gap against its printed window. */
+export interface GapVerdict {
+  readonly state: 'in' | 'near' | 'out' | 'no-data';
+  readonly value: string;
+  readonly limit: string;
+  readonly distance?: string;
+  readonly nearEnd?: 'low' | 'high';
+}
+/** What is said of a keyed figure before it is recorded. */
+export type NumberGate =
+  | { readonly level: 'fine' }
+  | { readonly level: 'unlikely'; readonly expected: string; readonly hint?: string }
+  | { readonly level: 'impossible'; readonly reason: string };
+export interface PreloadTravel {
+  readonly words: string;
+  /** Absent where pitch, ratio or screw place are unknown. */
+  readonly reading?: Reading;
+}
+export interface ValveTask {
+  readonly phase: 'measure' | 'set' | 'look-again' | 'finished';
+  readonly stops: readonly {
+    readonly stop: CrankStopView;
+    /** Number of the stop in the plan, from 0. */
+    readonly place: number;
+    readonly left: readonly ValveSettingView[];
+  }[];
+}
+export interface CrankApproach {
+  readonly words: string;
+  readonly turnDegrees: number;
+  /** Angles as drawings count them; `from` is `to` less the turn. */
+  readonly from: Angle;
+  readonly to: Angle;
+  readonly figure: Figure;
+}
+export interface PartChoices {
+  readonly conditions: readonly string[];
+  readonly ends: readonly string[];
+  readonly faces: readonly string[];
 }
 export interface HereView {
   readonly crankDegrees: number;
