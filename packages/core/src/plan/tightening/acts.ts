@@ -1,7 +1,7 @@
 /**
  * From a joint's printed stages to the flat list of acts, one fastener at a time, in the order of the wrench.
  */
-import { centreOutwardOrder } from '../../calc/fasteners/order.js';
+import { centreOutwardOrder } from '../../calc/fasteners/index.js';
 import type { FastenerKind, Hole, Joint, Stage, StageAct, ThreadTreatment } from '../../engine/model.js';
 
 /** The hole name of an act that speaks to the whole joint. */
