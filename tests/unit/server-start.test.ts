@@ -1,6 +1,7 @@
 /** Starting and stopping the real server: what a person sees in the terminal, and what happens to bad input. */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer, type Server } from 'node:net';
+import { once } from 'node:events';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { connect, createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { CheckSheetReply, ErrorReply, JobsReply } from '@gudgeon/server/api';
@@ -122,6 +123,19 @@ describe('starting the server', () => {
   it('closes well at Ctrl-C', async () => {
     const server = await startServer(folder);
     expect(await server.close()).toBe(0);
+  });
+
+  it('closes well and soon while a browser holds a connection open on which it has said nothing', async () => {
+    const server = await startServer(folder);
+    const silent = connect(Number(new URL(server.url).port), '127.0.0.1');
+    silent.on('error', () => {});
+    await once(silent, 'connect');
+    const started = Date.now();
+    expect(await server.close()).toBe(0);
+    expect(Date.now() - started).toBeLessThan(3000);
+    // A log that was closed well has been folded into its one file.
+    expect(readdirSync(folder)).toEqual(['gudgeon.sqlite']);
+    silent.destroy();
   });
 
   it('takes the next free port when the wished one is in use', async () => {

@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { StoreFailure } from '@gudgeon/store';
 import { openSqliteStore, type SqliteStore } from '@gudgeon/store/sqlite';
+import type { FastifyInstance } from 'fastify';
 import { buildApp } from './app/build-app.js';
 import { writeDemonstration } from './demonstration/index.js';
 import { dataFolder, LOG_FILE } from './place/data-folder.js';
@@ -58,16 +59,16 @@ function inProject(...parts: string[]): string {
 
 /** A launcher passes on the Ctrl-C that the terminal sends as well: two signals this close together [ms] are one wish. */
 const ONE_WISH = 1000;
-/** An answer still on its way after this long [ms] is given up. */
-const PATIENCE = 5000;
+/** Answers on their way get this long [ms]; then connections are cut, such as those a browser opens for later use. */
+const GRACE = 500;
 
 /** The first signal closes well; a later one, from a person who will not wait, ends at once. */
-function closeOnSignals(app: { close(): PromiseLike<unknown> }, store: SqliteStore): void {
+function closeOnSignals(app: FastifyInstance, store: SqliteStore): void {
   let closingSince: number | undefined;
   const close = async () => {
     if (closingSince !== undefined) return performance.now() - closingSince > ONE_WISH && process.exit(1);
     closingSince = performance.now();
-    setTimeout(() => process.exit(0), PATIENCE).unref();
+    setTimeout(() => app.server.closeAllConnections(), GRACE);
     await app.close();
     await store.close();
     process.exit(0);
