@@ -15,6 +15,7 @@ await check('build', () => run(process.execPath, [inRoot('scripts', 'build.mjs')
 await check('types of the tests', typesOfTests);
 await check('format and lint', formatAndLint);
 await check('who imports whom', () => run(process.execPath, [inRoot('scripts', 'arrows.mjs')]));
+await check('generated docs', () => run(process.execPath, [inRoot('scripts', 'docs.mjs'), '--check']));
 outcomes.push(...(await vitest()));
 
 const { passed, failed, problems } = tally(outcomes);

@@ -10,6 +10,7 @@ const view: RecordView = {
   entries: 3,
   sections: [
     {
+      key: 'tightening',
       title: 'Left head, tightened',
       rows: [
         {

@@ -1,7 +1,6 @@
 export { canonicalText } from './canonical.js';
 export { type ChainBreak, type ChainsHeld, headCode, verifyChain } from './chain.js';
 export { type Command, type Decision, decide, type NewEntry, type Refusal } from './decide/index.js';
-export { describeEntry } from './describe.js';
 export type {
   EntryData,
   EntryKind,
@@ -31,5 +30,4 @@ export {
   type Strike,
   withEngine,
 } from './state.js';
-export { type TimelineRow, timeline } from './timeline.js';
 export { type KnownData, type NotUnderstood, type Understanding, type UpcastSteps, upcast } from './upcast.js';

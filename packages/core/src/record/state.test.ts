@@ -4,11 +4,9 @@ import { allPlaced, doNext } from '../plan/bench.suite.js';
 import { engineOf, headJoint } from '../plan/engine.suite.js';
 import { registerOf, valveRecord, walk } from '../plan/index.js';
 import { headCode } from './chain.js';
-import { describeEntry } from './describe.js';
 import { inOrder, type LogEntry } from './order.js';
 import { chainOf, idOf, SAMPLES_V1, type Wish } from './samples.suite.js';
 import { emptyRecord, evolve, foldEntries, type RecordState } from './state.js';
-import { timeline } from './timeline.js';
 
 const engine = engineOf();
 const allSamples = Object.entries(SAMPLES_V1).map(([kind, data]): Wish => ({ kind, data }));
@@ -81,8 +79,6 @@ describe('folding the log', () => {
     );
     expect(kinds(state)).toEqual(['skipped']);
     expect(state.entries.map((one) => one.reading.understood)).toEqual([false, true, false]);
-    expect(timeline(state)[0]).toMatchObject({ understood: false, kind: 'bore-honed' });
-    expect(timeline(state)[0]?.what).toMatch(/^Not understood here/);
   });
 
   it('takes an entry once, however often it arrives', () => {
@@ -151,33 +147,5 @@ describe('order of arrival', () => {
         expect(headCode(sequenced)).toBe(headCode([...bench, ...laptop]));
       }),
     );
-  });
-});
-
-describe('time line', () => {
-  it('says who, when and what, and who struck it out and why', () => {
-    const rows = timeline(foldEntries(chainOf([note('dowel replaced'), strike(1, 'other head')])));
-    expect(rows[0]).toEqual({
-      entry: idOf(1),
-      who: 'A. Fitter',
-      when: '2026-03-01T18:20:00+01:00',
-      device: 'bench-phone',
-      counter: 1,
-      sequence: 1,
-      kind: 'note',
-      what: 'Note on head: dowel replaced',
-      understood: true,
-      struck: { by: idOf(2), reason: 'other head', who: 'A. Fitter' },
-    });
-  });
-
-  it('has one plain line for every kind of entry', () => {
-    for (const entry of chainOf(allSamples)) {
-      const words = describeEntry(entry);
-      expect(words, entry.kind).not.toMatch(/undefined|\[object|\n|Not understood/);
-      expect(words.length).toBeGreaterThan(10);
-    }
-    const [act] = chainOf([{ kind: 'act-done', data: { ...SAMPLES_V1['act-done'], instance: 2, round: 3 } }]);
-    expect(describeEntry(act!)).toBe('head, stage 1, hole 2: 30 N·m, reached, fastener 2 in this hole, round 3');
   });
 });

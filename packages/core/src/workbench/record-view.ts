@@ -1,5 +1,5 @@
 /** The record of one job: every value, limit and its source, who and when, section by section; struck lines stay. */
-import { describeEntry, type EntryKind, headCode, type ReadEntry, verifyChain } from '../record/index.js';
+import { type EntryKind, headCode, type ReadEntry, verifyChain } from '../record/index.js';
 import { type Bench, shownTime } from './bench.js';
 import { fastenersView } from './fasteners-view.js';
 import { gasketView } from './gasket-view.js';
@@ -91,6 +91,15 @@ function chainWords(bench: Bench): string {
   return `The chain is broken: ${broken.join('; ')}.`;
 }
 
+/** An entry of a newer program stays in the record and is named, never dropped. */
+function notUnderstood({ entry, reading }: ReadEntry): readonly string[] {
+  if (reading.understood) return [];
+  const why = { 'unknown-kind': 'an unknown kind', 'newer-version': 'a newer version', unreadable: 'unreadable data' }[
+    reading.why
+  ];
+  return [`${shownTime(entry.at)}, ${entry.person}: "${entry.kind}" version ${entry.version}, ${why}`];
+}
+
 /** The whole record as a page shows and prints it. */
 export function recordView(bench: Bench): RecordView {
   const rows = bench.state.entries.flatMap((read) => rowOf(bench, read));
@@ -109,7 +118,7 @@ export function recordView(bench: Bench): RecordView {
       rows: rows.filter((row) => row.section === key).map(({ section, ...row }) => row),
       open: open[key] ?? [],
     })),
-    notUnderstood: bench.state.entries.flatMap((read) => (read.reading.understood ? [] : [describeEntry(read.entry)])),
+    notUnderstood: bench.state.entries.flatMap((read) => notUnderstood(read)),
     cautions: bench.engine.cautions.map((caution) => `Sheet: ${caution.message}`),
   };
 }

@@ -188,7 +188,10 @@ export interface PartsView {
   readonly progress: Progress;
   readonly finished: boolean;
   readonly cautions: readonly Caution[];
+  /** Trays with what is fitted. */
   readonly figures: Readonly<Partial<Record<PartKind, Figure>>>;
+  /** Trays with what is tagged as found. */
+  readonly tagFigures: Readonly<Partial<Record<PartKind, Figure>>>;
 }
 
 export interface ValveSettingView {
@@ -261,8 +264,8 @@ export interface ValvesView {
     readonly place: string;
     readonly words: string;
     readonly permitted: boolean;
-    readonly marginDegrees: number;
-    readonly crankDegrees: number;
+    /** Absent where nothing could be computed: the eye alone decides then. */
+    readonly marginDegrees?: number;
   }[];
   /** Every valve of the engine with what is recorded. */
   readonly valves: readonly ValveSettingView[];
@@ -314,6 +317,9 @@ export interface ValveTask {
 }
 export interface CrankApproach {
   readonly words: string;
+  /** The very large figure, e.g. "360°", and what stands small beside it. */
+  readonly number: string;
+  readonly beside: string;
   readonly turnDegrees: number;
   /** Angles as drawings count them; `from` is `to` less the turn. */
   readonly from: Angle;
@@ -352,6 +358,7 @@ export interface RecordView {
   readonly chain: string;
   readonly entries: number;
   readonly sections: readonly {
+    readonly key: string;
     readonly title: string;
     readonly rows: readonly RecordRow[];
     readonly open: readonly string[];
