@@ -17,7 +17,6 @@ export { figureToSvg, type SvgTextStyle } from './pens/svg.js';
 export { type SvgElement, type SvgStyle, svgElements, viewBox } from './pens/svg-elements.js';
 export { figureToText } from './pens/text.js';
 export { LAYOUT_FLUID, PRINT, type Theme } from './pens/theme.js';
-export type { Figures } from './planned.js';
 export { registerTray, type TrayPart } from './register-tray.js';
 export { stopFigure } from './stop-figure.js';
 export { valveGearSection } from './valve-gear-section.js';
