@@ -1,6 +1,6 @@
 /** What a person sees and feels at a crank position, in plain words. */
 import type { CrankSigns, NeighbourStep, PlannedStop } from '../calc/valve-setting/index.js';
-import type { Engine } from '../engine/index.js';
+import type { Engine, ValveKind } from '../engine/index.js';
 
 const list = (numbers: readonly number[]): string =>
   numbers.length < 2 ? numbers.join('') : `${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
@@ -57,8 +57,14 @@ export function turnWords(engine: Engine, stop: PlannedStop, place: number): str
   return `Turn ${amount(stop.turnDegrees)} forward ${from} (${sense}), ${markWords[stop.mark]}. Past the mark? Go on two turns, never back.`;
 }
 
+/** Which valve of the same cylinder is watched, and what it does when the other may be set. Common practice, no source. */
+export const neighbourOf = (kind: ValveKind): Pick<NeighbourStep, 'watch' | 'until'> =>
+  kind === 'intake' ? { watch: 'exhaust', until: 'begins-to-open' } : { watch: 'intake', until: 'nearly-closed' };
+
 /** One step of the per-cylinder method. */
-export function neighbourWords(step: NeighbourStep): string {
+export function neighbourWords(
+  step: Pick<NeighbourStep, 'watch' | 'until' | 'cylinder' | 'valve' | 'permitted'>,
+): string {
   const watch = `the ${step.watch} valve of cylinder ${step.cylinder}`;
   const until =
     step.until === 'begins-to-open'

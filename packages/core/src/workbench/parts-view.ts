@@ -59,13 +59,23 @@ function marksOf(places: readonly PartPlace[], part: PartKind): Marks {
   return Object.fromEntries(own.map((place) => [valveKey(place.valve), state(place)]));
 }
 
+function tagMarks(places: readonly PartPlace[], part: PartKind): Marks {
+  const own = places.filter((place) => place.part === part);
+  const first = own.find((place) => place.tag === undefined);
+  const state = (place: PartPlace) => (place.tag !== undefined ? 'done' : place === first ? 'lit' : 'idle');
+  return Object.fromEntries(own.map((place) => [valveKey(place.valve), state(place)]));
+}
+
 /** The register of parts that return to their places. */
 export function partsView(bench: Bench, shown: Shown = {}): PartsView {
   const register = registerOf(bench.engine, bench.facts);
   const done = register.places.filter((place) => place.state === 'fitted').length;
-  const figures = register.parts.map(
-    (part) => [part, registerTray(bench.engine, part, marksOf(register.places, part), shown)] as const,
-  );
+  const trays = (marks: typeof marksOf) =>
+    Object.fromEntries(
+      register.parts.map(
+        (part) => [part, registerTray(bench.engine, part, marks(register.places, part), shown)] as const,
+      ),
+    );
   return {
     parts: register.parts,
     places: register.places.map((place) => placeView(bench, place)),
@@ -73,6 +83,7 @@ export function partsView(bench: Bench, shown: Shown = {}): PartsView {
     progress: { done, of: register.places.length, words: `${done} of ${register.places.length} fitted` },
     finished: register.finished && register.parts.length > 0,
     cautions: partsCautions(),
-    figures: Object.fromEntries(figures),
+    figures: trays(marksOf),
+    tagFigures: trays(tagMarks),
   };
 }

@@ -1,5 +1,5 @@
 /** The one way from a wish of a person to entries of the log: the record's rules, and what only the whole bench can judge. */
-import { describeRefusal, permittedAt } from '../calc/valve-setting/index.js';
+import { describeRefusal, neighbourSteps, permittedAt } from '../calc/valve-setting/index.js';
 import { sameValve, valveName } from '../engine/index.js';
 import {
   type ArrivalReason,
@@ -13,6 +13,7 @@ import {
 import { done, type Outcome, refused } from '../quantity/index.js';
 import { type Command, decide, type EntryData, type NewEntry } from '../record/index.js';
 import type { Bench } from './bench.js';
+import { neighbourWords } from './crank-words.js';
 import { NOT_AGAIN } from './part-choices.js';
 import { refusalWords } from './refusal-words.js';
 import { timingOf, type ValveChoices } from './valve-timing.js';
@@ -37,9 +38,16 @@ export function propose(bench: Bench, command: Command, choices: ValveChoices = 
 }
 
 function crankRefusal(bench: Bench, data: EntryData['valve-set'], choices: ValveChoices): string | undefined {
-  if (data.crankDegrees === undefined) return undefined;
   const timing = timingOf(bench.engine, choices);
   if (!timing.ok) return undefined;
+  if (data.method === 'neighbour' && data.crankDegrees === undefined) {
+    const { cylinder, kind } = data.valve;
+    const step = neighbourSteps(timing.value).find((one) => one.cylinder === cylinder && one.valve === kind);
+    return step === undefined || step.permitted
+      ? undefined
+      : `${neighbourWords(step)} It would stand too near to its own lobe.`;
+  }
+  if (data.crankDegrees === undefined) return undefined;
   const verdict = permittedAt(timing.value, data.crankDegrees);
   const no = verdict.refused.find((one) => one.cylinder === data.valve.cylinder && one.valve === data.valve.kind);
   return no && `${valveName(bench.engine, data.valve)} may not be set here. ${describeRefusal(no)}`;

@@ -4,6 +4,7 @@ import type { Seen } from '../plan/index.js';
 import type { EntryData, EntryKind, KnownData } from '../record/index.js';
 import type { Bench } from './bench.js';
 import { kindText } from './fastener-words.js';
+import { judgeGap } from './gap-verdict.js';
 import { settingRule } from './setting-rule.js';
 
 /** What a row says; who, when and strike are added from the envelope. */
@@ -75,12 +76,18 @@ function resumedRow(bench: Bench, data: EntryData['walk-resumed']): RowWords {
   };
 }
 
+/** A gap that was recorded outside of its window says so for ever. */
+function outWords(bench: Bench, { valve, condition, lash }: EntryData['valve-set']): string {
+  const verdict = lash && judgeGap(bench.engine, valve, condition, lash.text);
+  return verdict?.state === 'out' ? ` (OUT: ${verdict.distance})` : '';
+}
+
 function valveRow(bench: Bench, data: EntryData['valve-set']): RowWords {
   const rule = settingRule(bench.engine);
   const parts = [
     data.turns === undefined ? '' : `${data.turns} turn past zero lash`,
     data.plungerTravel === undefined ? '' : `plunger ${data.plungerTravel.text}`,
-    data.lash === undefined ? '' : `gap ${data.lash.text} ${data.condition}`,
+    data.lash === undefined ? '' : `gap ${data.lash.text} ${data.condition}${outWords(bench, data)}`,
     data.shim === undefined ? '' : `shim ${data.shim.text}`,
     data.adjustment === 'fixed' ? 'rocker tightened' : '',
     data.crankDegrees === undefined ? '' : `crank at ${data.crankDegrees}°`,

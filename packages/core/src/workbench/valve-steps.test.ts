@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { valvesOf } from '../engine/index.js';
+import { degrees } from '../quantity/index.js';
 import { engineOf, Scribe, SHEETS } from './bench.suite.js';
 import {
   crankApproach,
@@ -8,6 +9,7 @@ import {
   openBench,
   preloadTravel,
   propose,
+  recordView,
   turnsForTypedTravel,
   usualGap,
   usualShim,
@@ -164,5 +166,43 @@ describe('a part that was tagged as worn', () => {
     expect(propose(scribe.bench, { kind: 'part-fitted', data: { ...fit.data, from: 'new' } }).ok).toBe(true);
     scribe.write({ kind: 'part-tagged', data: { part: 'lifter', valve: intake, condition: 'used, good' } });
     expect(propose(scribe.bench, fit).ok).toBe(true);
+  });
+});
+
+describe('a gap outside of its window', () => {
+  it('may be recorded, and the record says OUT beside it', () => {
+    const scribe = new Scribe(six);
+    const lash = { text: '0.36 mm', value: 0.36e-3, unit: 'm' } as const;
+    scribe.write({
+      kind: 'valve-set',
+      data: { valve: intake, method: 'stop', crankDegrees: 0, adjustment: 'lash', lash, condition: 'cold' },
+    });
+    const rows = recordView(scribe.bench).sections.flatMap((section) => section.rows);
+    expect(rows.map((row) => row.value).join()).toContain('gap 0.36 mm cold (OUT: 0.030 mm too wide)');
+  });
+});
+
+describe('one valve at a time, by its neighbour', () => {
+  const set = { valve: intake, method: 'neighbour', adjustment: 'preload', turns: 0.625, condition: 'cold' } as const;
+  it('is refused where the valve would stand too near to its own lobe', () => {
+    // By hand: an exhaust that opens 178 degrees before and an intake that closes 179 degrees after bottom dead centre leave
+    // 360 - 178 - 179 = 3 degrees between the closing of the intake and the opening of the exhaust: less than the margin of 5.
+    const events = { ...v8.cam!.events!, exhaustOpens: degrees(178), intakeCloses: degrees(179) };
+    const { advertisedDuration: _, ...card } = v8.cam!;
+    const bench = openBench({ ...v8, cam: { ...card, events } }, []);
+    const intakes = valvesView(bench).neighbour.filter((one) => one.valve.kind === 'intake');
+    expect(intakes.map((one) => [one.permitted, one.marginDegrees])).toEqual(intakes.map(() => [false, 3]));
+    const answer = propose(bench, { kind: 'valve-set', data: set });
+    expect(answer.ok ? '' : answer.fault).toMatch(/too near to its own lobe/);
+    expect(propose(openBench(v8, []), { kind: 'valve-set', data: set }).ok).toBe(true);
+  });
+  it('is all that is left where the sheet gives no firing order, and it claims no margin', () => {
+    const bare = { ...v8, layout: { ...v8.layout, firingOrder: [] } };
+    const view = valvesView(openBench(bare, []));
+    expect(view.stops).toEqual([]);
+    expect(view.hindrances.join(' ')).toMatch(/no firing order/);
+    expect(view.neighbour).toHaveLength(16);
+    expect(view.neighbour[0]?.marginDegrees).toBeUndefined();
+    expect(view.neighbour[0]?.words).toMatch(/exhaust valve of cylinder 1 just begins to open/);
   });
 });

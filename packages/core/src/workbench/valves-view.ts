@@ -14,7 +14,7 @@ import { type Engine, valveKey, valveName, valvesOf } from '../engine/index.js';
 import { type ValveRecord, type ValveStand, valveRecord } from '../plan/index.js';
 import { type Bench, givenBy } from './bench.js';
 import { valveCautions } from './cautions.js';
-import { neighbourWords, signWords, turnWords } from './crank-words.js';
+import { neighbourOf, neighbourWords, signWords, turnWords } from './crank-words.js';
 import { settingRule } from './setting-rule.js';
 import { shimsView } from './shims-view.js';
 import { assumptionsOf, drawingAngle, eventsOf, planOf, timingOf, type ValveChoices } from './valve-timing.js';
@@ -99,7 +99,17 @@ function neighbourView(bench: Bench, step: NeighbourStep): ValvesView['neighbour
     words: neighbourWords(step),
     permitted: step.permitted,
     marginDegrees: Math.round(step.degrees * 10) / 10,
-    crankDegrees: step.from,
+  }));
+}
+
+/** Where no timing can be computed, the neighbouring valve is all that there is to go by. */
+function byEye(bench: Bench): ValvesView['neighbour'] {
+  return valvesOf(bench.engine).map((valve) => ({
+    valve,
+    key: valveKey(valve),
+    place: valveName(bench.engine, valve),
+    words: neighbourWords({ ...neighbourOf(valve.kind), cylinder: valve.cylinder, valve: valve.kind, permitted: true }),
+    permitted: true,
   }));
 }
 
@@ -136,7 +146,7 @@ export function valvesView(bench: Bench, choices: ValveChoices = {}, shown: Show
     refused: plan.ok
       ? plan.value.refused.map((one) => ({ valve: `${one.valve} ${one.cylinder}`, reason: describeRefusal(one) }))
       : [],
-    neighbour: timing.ok ? neighbourSteps(timing.value).flatMap((step) => neighbourView(bench, step)) : [],
+    neighbour: timing.ok ? neighbourSteps(timing.value).flatMap((step) => neighbourView(bench, step)) : byEye(bench),
     valves: record.valves.map((stand) => settingView(bench, stand, 0)),
     ...(shims && { shims }),
     progress: { done: set, of: record.valves.length, words: `${set} of ${record.valves.length} valves set` },
