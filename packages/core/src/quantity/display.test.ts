@@ -45,6 +45,11 @@ describe('units of an inch shop and of a metric shop', () => {
       'angular-speed rpm rpm',
       'frequency Hz Hz',
       'density kg/m3 lb/in3',
+      'thermal-expansion ppm/K ppm/°F',
+      'viscosity mPa·s µreyn',
+      'compliance µm/kN µin/lbf',
+      'volume-flow cm3/s in3/s',
+      'power kW hp',
       'ratio  ',
     ]);
   });

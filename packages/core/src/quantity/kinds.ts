@@ -19,6 +19,11 @@ export interface QuantityTypes {
   readonly 'angular-speed': Q.AngularSpeed;
   readonly frequency: Q.Frequency;
   readonly density: Q.Density;
+  readonly 'thermal-expansion': Q.ThermalExpansion;
+  readonly viscosity: Q.Viscosity;
+  readonly compliance: Q.Compliance;
+  readonly 'volume-flow': Q.VolumeFlow;
+  readonly power: Q.Power;
   readonly ratio: Q.Ratio;
 }
 export type QuantityKind = keyof QuantityTypes;
@@ -43,6 +48,11 @@ export const QUANTITY_KINDS = [
   'angular-speed',
   'frequency',
   'density',
+  'thermal-expansion',
+  'viscosity',
+  'compliance',
+  'volume-flow',
+  'power',
   'ratio',
 ] as const satisfies readonly QuantityKind[];
 

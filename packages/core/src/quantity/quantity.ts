@@ -22,4 +22,12 @@ export type Acceleration = Quantity<'m/s2'>;
 export type AngularSpeed = Quantity<'rad/s'>;
 export type Frequency = Quantity<'Hz'>;
 export type Density = Quantity<'kg/m3'>;
+/** Relative change of length for each kelvin. */
+export type ThermalExpansion = Quantity<'1/K'>;
+/** Dynamic (absolute) viscosity. */
+export type Viscosity = Quantity<'Pa.s'>;
+/** Change of length for each newton: the inverse of a stiffness. */
+export type Compliance = Quantity<'m/N'>;
+export type VolumeFlow = Quantity<'m3/s'>;
+export type Power = Quantity<'W'>;
 export type Ratio = Quantity<'1'>;

@@ -135,6 +135,38 @@ export const UNIT_ROWS: Readonly<Record<QuantityKind, readonly UnitRow[]>> = {
     ['g/cm3', '1000', 'metric', 'g/cc|g/mL'],
     ['lb/in3', `${POUND}/0.000016387064`, 'inch'],
   ],
+  'thermal-expansion': [
+    ['ppm/K', '1/1000000', 'metric', 'ppm/°C|ppm/C|µm/(m·K)|µm/m·K|µm/(m·°C)|1e-6/K|10-6/K|10^-6/K|e-6/K'],
+    ['ppm/°F', '9/5000000', 'inch', 'ppm/F|µin/(in·°F)|µin/in·°F'],
+    ['1/K', '1', 'metric', '/K|1/°C|1/C|/°C|K^-1'],
+    ['1/°F', '9/5', 'inch', '1/F|/°F'],
+  ],
+  viscosity: [
+    ['mPa·s', '1/1000', 'metric', 'cP'],
+    ['µreyn', `${POUND_FORCE}/0.00064516*1000000`, 'inch', 'microreyn'],
+    ['Pa·s', '1', 'metric', 'N·s/m2'],
+    ['reyn', `${POUND_FORCE}/0.00064516`, 'inch', 'lbf·s/in2|psi·s'],
+  ],
+  compliance: [
+    ['µm/kN', '1/1000000000', 'metric', 'nm/N'],
+    ['µin/lbf', `0.0254/${POUND_FORCE}*1000000`, 'inch'],
+    ['mm/N', '1/1000', 'metric'],
+    ['in/lbf', `0.0254/${POUND_FORCE}`, 'inch'],
+    ['m/N', '1', 'metric'],
+  ],
+  'volume-flow': [
+    ['cm3/s', '1/1000000', 'metric', 'cc/s|mL/s'],
+    ['in3/s', '0.000016387064', 'inch', 'cu in/s'],
+    ['L/min', '1/60000', 'metric', 'l/min'],
+    ['m3/s', '1', 'metric'],
+    ['US gal/min', '0.003785411784/60', 'inch', 'gpm'],
+  ],
+  power: [
+    ['kW', '1000', 'metric'],
+    ['hp', `${POUND_FORCE}*0.3048*550`, 'inch'],
+    ['W', '1', 'metric'],
+    ['PS', '75*9.80665', 'metric'],
+  ],
   ratio: [
     ['', '1', 'both'],
     [':1', '1', 'both'],

@@ -89,6 +89,19 @@ describe('sizes of units', () => {
     expect(rpm(60)).toBeCloseTo(2 * Math.PI, 14);
   });
 
+  it('knows the units of heat, oil and stretch by their definitions', () => {
+    // Worked out from the inch, the pound and standard gravity; 745.7 W a horsepower as NIST SP 811 prints it.
+    expect(fromUnit('power', 1, 'hp')).toBeCloseTo(745.69987158227, 10);
+    expect(fromUnit('power', 1, 'PS')).toBe(735.49875);
+    expect(fromUnit('viscosity', 1, 'reyn')).toBeCloseTo(6894.7572931684, 9);
+    expect(fromUnit('viscosity', 1, 'µreyn')).toBeCloseTo(0.0068947572931684, 15);
+    expect(fromUnit('viscosity', 1, 'cP')).toBe(0.001);
+    expect(fromUnit('thermal-expansion', 10, 'ppm/°F')).toBeCloseTo(18e-6, 18);
+    expect(fromUnit('thermal-expansion', 11.7, 'µm/(m·K)')).toBeCloseTo(11.7e-6, 18);
+    expect(fromUnit('compliance', 1, 'µin/lbf')).toBeCloseTo(5.7101471628e-9, 18);
+    expect(fromUnit('volume-flow', 1, 'in3/s')).toBe(0.000016387064);
+  });
+
   it('undoes every conversion', () => {
     for (const kind of QUANTITY_KINDS) {
       for (const unit of unitsOf(kind)) {
@@ -159,7 +172,7 @@ describe('kinds of quantity', () => {
   });
 
   it('all have units, and each is listed once', () => {
-    expect(new Set(QUANTITY_KINDS).size).toBe(18);
+    expect(new Set(QUANTITY_KINDS).size).toBe(23);
     expect(Object.keys(UNIT_ROWS)).toEqual([...QUANTITY_KINDS]);
   });
 });
