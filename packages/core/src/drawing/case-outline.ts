@@ -1,5 +1,5 @@
 import type { Point } from './figure.js';
-import { arcPoints, at, heading, plus, times } from './geometry.js';
+import { arcPoints, at, heading, plus, times, within } from './geometry.js';
 
 /**
  * Outline of a round case with one straight-sided cylinder barrel for each bank, seen along the crank. Barrels that run into each
@@ -30,7 +30,7 @@ interface Corner {
 /** Where the sides of two neighbouring barrels cross; undefined for a single bank. */
 function cornerAfter(bank: number, next: number, half: number, count: number): Corner | undefined {
   if (count < 2) return undefined;
-  const gap = (((next - bank) % 360) + 360) % 360;
+  const gap = within(next - bank);
   if (gap >= 179.9) return undefined;
   return { away: half / Math.sin((gap * Math.PI) / 360), turn: bank + gap / 2 };
 }

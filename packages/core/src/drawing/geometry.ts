@@ -1,3 +1,4 @@
+import { wrapped } from '../quantity/index.js';
 import type { Point } from './figure.js';
 
 /** Plane geometry of the page: millimetres, x to the right, y downward, so a positive turn looks clockwise. */
@@ -27,11 +28,7 @@ export function turned(point: Point, centre: Point, degrees: number): Point {
 export const headingFrom = (from: Point, to: Point): number => Math.atan2(to.x - from.x, from.y - to.y) / RADIANS;
 
 /** The same angle in 0 to below `turn`. */
-export const within = (degrees: number, turn = 360): number => {
-  const rest = degrees % turn;
-  // Adding zero turns -0 into 0.
-  return (rest < 0 ? (rest + turn) % turn : rest) + 0;
-};
+export const within = (degrees: number, turn = 360): number => wrapped(degrees, turn);
 /** The same angle in -180 to 180. */
 export const signed = (degrees: number): number => {
   const positive = within(degrees);

@@ -1,3 +1,4 @@
+export { apart, wrapped } from './circle.js';
 export {
   bar,
   celsius,

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Angle, degrees, toUnit } from '../../quantity/index.js';
+import { type Angle, degrees, inch, mm, toUnit } from '../../quantity/index.js';
+import { describeCalcFault, runDeclared } from '../catalogue/index.js';
+import { seatWindows as calculation } from './entries/seat-windows.js';
 import {
   advanced,
   baseCircleWindow,
@@ -9,6 +11,8 @@ import {
   lobesFromEvents,
   marginOnBaseCircle,
   openWindows,
+  roomFaults,
+  seatAllowance,
   seatWindows,
 } from './index.js';
 
@@ -82,7 +86,7 @@ describe('base-circle windows', () => {
   });
 
   it('use seat events as printed', () => {
-    const seat = value(seatWindows(card, { basis: 'seat' }, degrees(30)));
+    const seat = value(seatWindows(card, { basis: 'seat' }));
     expect(seat).toMatchObject({ basis: 'seat-events', ...openWindows(card) });
   });
 
@@ -108,17 +112,40 @@ describe('base-circle windows', () => {
     expect([deg(seat.intake.opens), deg(seat.intake.closes)]).toEqual([320, 620]);
   });
 
-  it('refuse a card that contradicts itself or never lets go of a valve', () => {
-    const short = { intake: degrees(200), exhaust: degrees(300) };
-    expect(seatWindows(card, { basis: 'at-lift', advertisedDuration: short }, degrees(0))).toMatchObject({
-      fault: { code: 'advertised-shorter', valve: 'intake' },
+  it('widen by the root of the checking lift where no allowance is given (common practice: 25 degrees at 0.050 in)', () => {
+    const allowances = [inch(0.05), mm(1), inch(0.02), inch(0.006)].map((lift) => deg(seatAllowance(lift)));
+    expect(allowances).toEqual([25, 23, 16, 9]);
+    const seat = value(seatWindows(card, { basis: 'at-lift', checkingLift: { value: mm(1) } }));
+    expect([deg(seat.intake.opens), deg(seat.intake.closes)]).toEqual([350 - 23, 590 + 23]);
+    expect(deg(value(seatWindows(card, { basis: 'at-lift' })).eachSide.exhaust)).toBe(25);
+  });
+
+  it('take an advertised duration equal to the printed one as no widening', () => {
+    const advertisedDuration = { intake: degrees(240), exhaust: degrees(240) };
+    const seat = value(seatWindows(card, { basis: 'at-lift', advertisedDuration }));
+    expect(seat.eachSide.intake).toBeCloseTo(0, 12);
+  });
+
+  it('refuse a card that contradicts itself, naming both valves', () => {
+    const short = { intake: degrees(200), exhaust: degrees(230) };
+    expect(seatWindows(card, { basis: 'at-lift', advertisedDuration: short })).toMatchObject({
+      fault: [
+        { code: 'advertised-too-short', valve: 'intake', advertised: 200, atLift: 240 },
+        { code: 'advertised-too-short', valve: 'exhaust' },
+      ],
     });
-    expect(seatWindows(events(179, 179, 50, 10), { basis: 'at-lift' }, degrees(91))).toMatchObject({
-      fault: { code: 'always-open' },
-    });
-    expect(seatWindows(events(-100, -80, 50, 10), { basis: 'seat' }, degrees(0))).toMatchObject({
-      fault: { code: 'never-open' },
-    });
+  });
+
+  it('leave no room when a valve never opens or never lets go', () => {
+    const wide = value(seatWindows(events(179, 179, 50, 10), { basis: 'at-lift' }, degrees(91)));
+    expect(roomFaults(wide, degrees(0))).toEqual([
+      { code: 'window-impossible', valve: 'intake', openDegrees: 720, below: 720 },
+    ]);
+    expect(roomFaults(openWindows(events(-100, -80, 50, 10)), degrees(0))).toMatchObject([
+      { valve: 'intake', openDegrees: 0 },
+    ]);
+    expect(roomFaults(openWindows(card), degrees(240))).toHaveLength(2);
+    expect(roomFaults(openWindows(card), degrees(239))).toEqual([]);
   });
 
   it('fill the cycle together with the open windows', () => {
@@ -146,5 +173,36 @@ describe('base-circle windows', () => {
     expect(deg(marginOnBaseCircle(exhaust, degrees(90)))).toBe(40);
     expect(deg(marginOnBaseCircle(exhaust, degrees(140)))).toBe(-10);
     expect(marginOnBaseCircle(exhaust, exhaust.opens)).toBeCloseTo(0, 12);
+  });
+});
+
+describe('the windows of a card', () => {
+  const shown = { intakeOpens: '10 deg', intakeCloses: '50 deg', exhaustOpens: '50 deg', exhaustCloses: '10 deg' };
+  const run = (inputs: object) => runDeclared(calculation, { ...shown, ...inputs });
+  const refusal = (inputs: object) => {
+    const found = run(inputs);
+    return found.ok ? '' : found.fault.map(describeCalcFault).join('; ');
+  };
+
+  it('are widened by the checking lift, and that is a caution', () => {
+    const found = value(run({ basis: 'at-lift', checkingLift: '1 mm' }));
+    expect(found.outputs.intakeOpens?.text).toBe('327.00 deg');
+    expect(found.cautions.map(({ code }) => code)).toEqual(['ramps-not-known']);
+  });
+
+  it('are widened to the advertised durations without a caution', () => {
+    const found = value(run({ basis: 'at-lift', advertisedIntake: '270 deg', advertisedExhaust: '280 deg' }));
+    expect(found.outputs.exhaustCloses?.text).toBe('390.00 deg');
+    expect(found.cautions).toEqual([]);
+  });
+
+  it('are refused with the inputs that cannot stand together', () => {
+    expect(refusal({ basis: 'seat', advertisedIntake: '270 deg' })).toContain('of both valves or of none');
+    expect(refusal({ basis: 'seat', intakeOpens: '-90 deg', intakeCloses: '-90 deg' })).toContain(
+      'the intake valve would be open for 0 degrees; above 0 and below 720 is valid',
+    );
+    expect(refusal({ basis: 'at-lift', advertisedIntake: '200 deg', advertisedExhaust: '280 deg' })).toContain(
+      'advertised intake duration 200 degrees is shorter than the 240 degrees',
+    );
   });
 });

@@ -2,6 +2,9 @@ import { type Angle, done, type Outcome, refused } from '../../quantity/index.js
 
 const HALF_TURN = Math.PI;
 
+export type ValveSide = 'intake' | 'exhaust';
+export const VALVE_SIDES = ['intake', 'exhaust'] as const satisfies readonly ValveSide[];
+
 /**
  * Valve events in crank angle [rad]: intake opens before top, closes after bottom; exhaust opens before bottom, closes
  * after top. A negative event lies on the other side of its dead centre and is kept as it is.
@@ -31,7 +34,7 @@ export interface CamLobes {
 
 export interface NoDuration {
   readonly code: 'no-duration';
-  readonly valve: 'intake' | 'exhaust';
+  readonly valve: ValveSide;
   readonly duration: Angle;
 }
 

@@ -6,16 +6,28 @@ export {
   eventsFromLobes,
   lobesFromEvents,
   type NoDuration,
+  VALVE_SIDES,
+  type ValveSide,
 } from './events.js';
+export { seatAllowance, USUAL_CHECKING_LIFT } from './seat-allowance.js';
 export {
-  baseCircleWindow,
   type CardBasis,
-  marginOnBaseCircle,
-  type OpenWindow,
-  openWindows,
+  roomFaults,
   type SeatWindows,
   seatWindows,
-  type ValveWindows,
   type WindowBasis,
   type WindowFault,
+} from './seat-windows.js';
+export { describeWindowFault } from './window-words.js';
+export {
+  baseCircleWindow,
+  distanceFromWindow,
+  marginOnBaseCircle,
+  type OpenWindow,
+  openFor,
+  openWindows,
+  type Span,
+  type ValveWindows,
+  type WindowDistance,
+  widened,
 } from './windows.js';

@@ -1,15 +1,21 @@
-import { type Angle, done, type Length, type Outcome, refused } from '../../quantity/index.js';
+import { type Angle, wrapped } from '../../quantity/index.js';
+import { CYCLE, TURN } from '../crank/index.js';
 import type { CamEvents } from './events.js';
 
 const HALF_TURN = Math.PI;
-const TURN = 2 * Math.PI;
-const CYCLE = 4 * Math.PI;
+/** Share of the cycle within which a phase counts as midway: rounding must not decide which end is named. */
+const MIDWAY = 1e-12;
 
+/** A stretch of the cycle from `opens` to `closes`, `opens` < `closes`, counted in any one unit of angle. */
+export interface Span {
+  readonly opens: number;
+  readonly closes: number;
+}
 /**
  * Open window of a valve in its cylinder's own phase [rad]: crank angle after that cylinder's firing top dead centre,
  * 0 to 4π. `opens` < `closes`; outside of it the follower is on the base circle.
  */
-export interface OpenWindow {
+export interface OpenWindow extends Span {
   readonly opens: Angle;
   readonly closes: Angle;
 }
@@ -36,72 +42,12 @@ export function openWindows(events: CamEvents): ValveWindows {
   };
 }
 
-/** How the events of a card are bounded, and what is known of the seat. */
-export interface CardBasis {
-  /** `seat` events bound the whole open window; `at-lift` events were taken at a checking lift such as 1 mm. */
-  readonly basis: 'seat' | 'at-lift';
-  readonly checkingLift?: Length;
-  /** Seat-to-seat durations, where the card has them. */
-  readonly advertisedDuration?: { readonly intake: Angle; readonly exhaust: Angle };
-}
+/** Crank angle for which a valve is open [rad]. */
+export const openFor = (window: OpenWindow): Angle => (window.closes - window.opens) as Angle;
 
-/** Where the edges of the windows come from: the screen says so beside the plan. */
-export type WindowBasis = 'seat-events' | 'widened-to-advertised-duration' | 'widened-by-allowance';
-
-export interface SeatWindows extends ValveWindows {
-  readonly basis: WindowBasis;
-}
-
-export type WindowFault =
-  | { readonly code: 'always-open'; readonly valve: 'intake' | 'exhaust'; readonly window: OpenWindow }
-  | { readonly code: 'never-open'; readonly valve: 'intake' | 'exhaust'; readonly window: OpenWindow }
-  | {
-      readonly code: 'advertised-shorter';
-      readonly valve: 'intake' | 'exhaust';
-      readonly advertised: Angle;
-      readonly atLift: Angle;
-    };
-
-/**
- * Seat-to-seat open windows of a cam card: what decides when a follower is on the base circle.
- *
- * Seat events are used as printed. Events at a checking lift are widened about the middle of their window: to the
- * advertised duration where the card has it, else by `allowance` [rad of crank] at each end. Widening about the middle
- * assumes ramps of equal length; leave a margin when setting valves.
- * Refuses windows that never open or never close (0 < duration < 720°) and an advertised duration below the one at lift.
- * Example: 0.050 in duration 214°, advertised 270°: 28° wider at each end.
- * Source: derived; the allowance without an advertised figure is common practice, no source.
- */
-export function seatWindows(events: CamEvents, card: CardBasis, allowance: Angle): Outcome<SeatWindows, WindowFault> {
-  const printed = openWindows(events);
-  const basis = basisOf(card);
-  const intake = widened('intake', printed.intake, wideningOf(printed.intake, card, 'intake', allowance));
-  if (!intake.ok) return intake;
-  const exhaust = widened('exhaust', printed.exhaust, wideningOf(printed.exhaust, card, 'exhaust', allowance));
-  if (!exhaust.ok) return exhaust;
-  return done({ basis, intake: intake.value, exhaust: exhaust.value });
-}
-
-function basisOf(card: CardBasis): WindowBasis {
-  if (card.basis === 'seat') return 'seat-events';
-  return card.advertisedDuration ? 'widened-to-advertised-duration' : 'widened-by-allowance';
-}
-
-/** Crank angle to add at each end of a window. Negative when the card contradicts itself. */
-function wideningOf(window: OpenWindow, card: CardBasis, valve: 'intake' | 'exhaust', allowance: Angle): Angle {
-  if (card.basis === 'seat') return 0 as Angle;
-  const advertised = card.advertisedDuration?.[valve];
-  return advertised === undefined ? allowance : (((advertised - (window.closes - window.opens)) / 2) as Angle);
-}
-
-function widened(valve: 'intake' | 'exhaust', window: OpenWindow, widening: Angle): Outcome<OpenWindow, WindowFault> {
-  const atLift = (window.closes - window.opens) as Angle;
-  if (!(atLift > 0)) return refused({ code: 'never-open', valve, window });
-  if (!(widening >= 0)) {
-    return refused({ code: 'advertised-shorter', valve, advertised: (atLift + 2 * widening) as Angle, atLift });
-  }
-  const wide = { opens: (window.opens - widening) as Angle, closes: (window.closes + widening) as Angle };
-  return wide.closes - wide.opens < CYCLE ? done(wide) : refused({ code: 'always-open', valve, window: wide });
+/** A window with both of its ends moved out by `eachSide` [rad]. */
+export function widened(window: OpenWindow, eachSide: Angle): OpenWindow {
+  return { opens: (window.opens - eachSide) as Angle, closes: (window.closes + eachSide) as Angle };
 }
 
 /**
@@ -112,15 +58,35 @@ export function baseCircleWindow(open: OpenWindow): { readonly from: Angle; read
   return { from: open.closes, to: (open.opens + CYCLE) as Angle };
 }
 
+/** How far a phase is from a valve's open window, and which end of the window it is nearer to. */
+export interface WindowDistance {
+  /** Positive on the base circle, negative while the valve is open, 0 on an edge. */
+  readonly distance: number;
+  readonly nearest: 'opening' | 'closing';
+}
+
+/**
+ * Distance from a phase to the nearer end of an open window.
+ *
+ *   d = |phase − middle of the window| around the circle − half the window's length
+ *
+ * Window, phase and cycle in one unit of angle; the phase may have any value, the window is longer than 0 and shorter
+ * than the cycle. Midway between both ends the opening is named. Example: a window from 330° to 610° seen from phase 0 gives 110°, nearer to its closing.
+ * Source: derived, docs/derivations/base-circle-windows.md.
+ */
+export function distanceFromWindow(window: Span, phase: number, cycle: number): WindowDistance {
+  const half = (window.closes - window.opens) / 2;
+  const forward = wrapped(window.opens + half - phase, cycle);
+  const away = Math.min(forward, cycle - forward);
+  return { distance: away - half, nearest: forward <= cycle / 2 + MIDWAY * cycle ? 'opening' : 'closing' };
+}
+
 /**
  * How far a phase is from the nearer edge of a valve's open window [rad]: positive on the base circle, negative while
  * the valve is open, 0 on an edge. Phase [rad] of the valve's own cylinder, any value; taken modulo 4π.
  *
- * Source: derived.
+ * Source: derived; see `distanceFromWindow`.
  */
 export function marginOnBaseCircle(open: OpenWindow, phase: Angle): Angle {
-  const duration = open.closes - open.opens;
-  const sinceOpening = (((phase - open.opens) % CYCLE) + CYCLE) % CYCLE;
-  if (sinceOpening <= duration) return -Math.min(sinceOpening, duration - sinceOpening) as Angle;
-  return Math.min(sinceOpening - duration, CYCLE - sinceOpening) as Angle;
+  return distanceFromWindow(open, phase, CYCLE).distance as Angle;
 }

@@ -1,8 +1,10 @@
-export { apart, CYCLE, TURN, within } from './angle.js';
+export { CYCLE, TURN } from './angle.js';
 export { rimAngle, rimChord, rimDistance } from './damper.js';
 export { type DeadCentres, deadCentres, pistonDrop } from './dead-centres.js';
+export { CYCLE_DEGREES, crankDegrees, SAME, samePlace, shownDegrees, snap, wrap } from './degree-circle.js';
 export { type FireIntervals, fireIntervals } from './fire-intervals.js';
-export { type FiringFault, type FiringTop, firingTops } from './firing.js';
+export { type FiringFault, type FiringTop, firingTops, MOST_CYLINDERS } from './firing.js';
+export { describeFiringFault } from './firing-words.js';
 export { meanPistonSpeed } from './mean-speed.js';
 export { type PistonMotion, pistonMotion } from './motion.js';
 export { peakSpeedAngle } from './peak-speed.js';

@@ -1,5 +1,5 @@
-import type { Angle } from '../../quantity/index.js';
-import { apart, TURN, within } from './angle.js';
+import { type Angle, apart, wrapped } from '../../quantity/index.js';
+import { TURN } from './angle.js';
 import type { FiringTop } from './firing.js';
 
 /** One cylinder's place on the crank: `throwAngle` in the running sense, `bankAngle` from upright, clockwise seen from the front. */
@@ -17,7 +17,7 @@ export interface CylinderThrow {
  */
 export function topAngleOfThrow(one: CylinderThrow, rotation: 'clockwise' | 'anticlockwise'): Angle {
   const bank = rotation === 'clockwise' ? one.bankAngle : -one.bankAngle;
-  return within(bank - one.throwAngle, TURN);
+  return wrapped(bank - one.throwAngle, TURN);
 }
 
 /** A cylinder whose throw puts top dead centre elsewhere than the firing order does; both modulo one turn. */
@@ -48,8 +48,8 @@ export function firingOrderAgainstThrows(
   return known
     .map(({ cylinder, angle }) => ({
       cylinder,
-      byThrow: within((byCylinder.get(cylinder) ?? 0) - reference, TURN),
-      byFiringOrder: within(angle - first.angle, TURN),
+      byThrow: wrapped((byCylinder.get(cylinder) ?? 0) - reference, TURN),
+      byFiringOrder: wrapped(angle - first.angle, TURN),
     }))
     .filter((one) => apart(one.byThrow, one.byFiringOrder, TURN) > tolerance);
 }
@@ -80,6 +80,6 @@ export function pinDifferences(
     const a = angles.get(first);
     const b = angles.get(second);
     if (a === undefined || b === undefined) return [];
-    return [{ pin: place + 1, first, second, difference: within(b - a, TURN) }];
+    return [{ pin: place + 1, first, second, difference: wrapped(b - a, TURN) }];
   });
 }

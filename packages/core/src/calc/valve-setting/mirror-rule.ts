@@ -1,5 +1,5 @@
-import { done, type Outcome, refused } from '../../quantity/index.js';
-import { CYCLE, wrap } from './crank-circle.js';
+import { apart, done, type Outcome, refused } from '../../quantity/index.js';
+import { CYCLE_DEGREES, snap, wrap } from '../crank/index.js';
 import { mateOf, runningMates } from './running-mates.js';
 import type { ValveGroup, ValveSide, ValveTiming } from './types.js';
 
@@ -29,8 +29,7 @@ function fullLift(timing: ValveTiming, valve: ValveGroup): number {
 
 /** Crank degrees between the full lifts of two valves, the shorter way round. */
 function between(timing: ValveTiming, a: ValveGroup, b: ValveGroup): number {
-  const forward = wrap(fullLift(timing, a) - fullLift(timing, b));
-  return Math.min(forward, CYCLE - forward);
+  return snap(apart(fullLift(timing, a), fullLift(timing, b), CYCLE_DEGREES));
 }
 
 /** A cylinder of the engine that has not exactly one intake and one exhaust valve in the row, or a stranger to the engine. */

@@ -1,4 +1,4 @@
-import { CYCLE, SAME, snap, wrap } from './crank-circle.js';
+import { CYCLE_DEGREES, SAME, snap, wrap } from '../crank/index.js';
 import { distanceFromOpen } from './position.js';
 import type { ValveGroup, ValveSide, ValveTiming } from './types.js';
 
@@ -81,7 +81,7 @@ export function baseCircleSpans(timing: ValveTiming): readonly BaseCircleSpan[] 
         valve,
         from: wrap(firesAt + closes + timing.marginDegrees),
         to: wrap(firesAt + opens - timing.marginDegrees),
-        length: snap(CYCLE - (closes - opens) - 2 * timing.marginDegrees),
+        length: snap(CYCLE_DEGREES - (closes - opens) - 2 * timing.marginDegrees),
       };
     }),
   );

@@ -1,5 +1,5 @@
 import { done, type Outcome, refused } from '../../quantity/index.js';
-import { CYCLE, SAME, snap } from './crank-circle.js';
+import { CYCLE_DEGREES, SAME, snap } from '../crank/index.js';
 import { type Arc, fewest, firstSet } from './fewest-stops.js';
 import { maySet, permittedAt, positionOf, refusal, valvesOf } from './position.js';
 import { distinct, markOf, type StopTier, usualTiers } from './stop-candidates.js';
@@ -129,7 +129,7 @@ function planOver(
 function placesFault(places: readonly number[] | undefined): PlanFault | undefined {
   if (places === undefined) return undefined;
   if (places.length === 0) return { code: 'no-stops' };
-  const bad = places.find((place) => !(place >= 0 && place < CYCLE));
+  const bad = places.find((place) => !(place >= 0 && place < CYCLE_DEGREES));
   return bad === undefined ? undefined : { code: 'stop-out-of-range', given: bad };
 }
 

@@ -1,4 +1,5 @@
-import { CYCLE, SAME, snap, wrap } from './crank-circle.js';
+import { distanceFromWindow } from '../cam/index.js';
+import { CYCLE_DEGREES, SAME, snap, wrap } from '../crank/index.js';
 import type { CrankVerdict, OpenWindow, RefusedValve, ValveGroup, ValvePosition, ValveTiming } from './types.js';
 
 /** Every valve of the engine in cylinder order, intake before exhaust. */
@@ -14,16 +15,12 @@ export function valvesOf(timing: ValveTiming): readonly (ValveGroup & { readonly
 /**
  * Crank degrees from a phase to the nearer end of an open window: positive on the base circle, negative inside the window.
  *
- *   d = |phase - middle of the window| around the circle - half the window's length
- *
- * Phases in crank degrees; the window is longer than 0 and shorter than 720. Exact to 1e-9 deg.
+ * `distanceFromWindow` of calc/cam, counted in degrees and exact to 1e-9 deg.
  * Example: a window from 330 to 610 seen from phase 0 gives 110, nearer to its closing.
  */
 export function distanceFromOpen(window: OpenWindow, phase: number): Pick<ValvePosition, 'degrees' | 'nearest'> {
-  const half = (window.closes - window.opens) / 2;
-  const forward = wrap(window.opens + half - phase);
-  const away = Math.min(forward, CYCLE - forward);
-  return { degrees: snap(away - half), nearest: forward <= CYCLE / 2 ? 'opening' : 'closing' };
+  const { distance, nearest } = distanceFromWindow(window, phase, CYCLE_DEGREES);
+  return { degrees: snap(distance), nearest };
 }
 
 /** Where one valve stands at one crank angle. */

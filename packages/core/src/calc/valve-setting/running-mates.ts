@@ -1,4 +1,4 @@
-import { CYCLE, samePlace } from './crank-circle.js';
+import { CYCLE_DEGREES, samePlace } from '../crank/index.js';
 import type { ValveTiming } from './types.js';
 
 /** Two cylinders that fire one crank turn apart: when the valves of one rock, the other is at its firing dead centre. */
@@ -20,7 +20,7 @@ export function runningMates(timing: ValveTiming): RunningMates {
   const pairs: Mates[] = [];
   const alone: number[] = [];
   for (let at = left.shift(); at; at = left.shift()) {
-    const turnLater = at.firesAt + CYCLE / 2;
+    const turnLater = at.firesAt + CYCLE_DEGREES / 2;
     const i = left.findIndex((other) => samePlace(other.firesAt, turnLater));
     if (i < 0) alone.push(at.cylinder);
     else pairs.push([at.cylinder, left.splice(i, 1)[0]!.cylinder]);

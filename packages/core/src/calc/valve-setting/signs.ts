@@ -1,4 +1,4 @@
-import { CYCLE, SAME, samePlace, wrap } from './crank-circle.js';
+import { CYCLE_DEGREES, SAME, samePlace, wrap } from '../crank/index.js';
 import { positionOf, valvesOf } from './position.js';
 import type { ValveGroup, ValveTiming } from './types.js';
 
@@ -37,8 +37,8 @@ export function signsAt(timing: ValveTiming, crank: number): CrankSigns {
   return {
     crankDegrees: at,
     firing: where((c) => samePlace(c.phase, 0)),
-    rocking: where((c) => samePlace(c.phase, CYCLE / 2) && c.open === 2),
-    exhaustDeadCentre: where((c) => samePlace(c.phase, CYCLE / 2) && c.open < 2),
+    rocking: where((c) => samePlace(c.phase, CYCLE_DEGREES / 2) && c.open === 2),
+    exhaustDeadCentre: where((c) => samePlace(c.phase, CYCLE_DEGREES / 2) && c.open < 2),
     bothFree: where((c) => c.open === 0),
     heldOpen: positions.filter(isOpen).map(({ cylinder, valve }) => ({ cylinder, valve })),
   };

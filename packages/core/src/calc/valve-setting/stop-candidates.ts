@@ -1,4 +1,4 @@
-import { CYCLE, wrap } from './crank-circle.js';
+import { CYCLE_DEGREES, wrap } from '../crank/index.js';
 import type { StopMark, ValveTiming } from './types.js';
 
 /** Places where a person can stop the crank, in ascending order, and the finest kind of mark they need. */
@@ -15,7 +15,7 @@ export function distinct(places: readonly number[]): number[] {
   return [...new Set(places.map(wrap))].sort((a, b) => a - b);
 }
 
-const every = (step: number) => Array.from({ length: CYCLE / step }, (_, i) => i * step);
+const every = (step: number) => Array.from({ length: CYCLE_DEGREES / step }, (_, i) => i * step);
 
 /**
  * Marks that a person really has, from coarse to fine; each tier holds the one before: every dead centre mark (a mark
@@ -23,7 +23,7 @@ const every = (step: number) => Array.from({ length: CYCLE / step }, (_, i) => i
  * mark, then every 10 degrees of a degree-marked damper.
  */
 export function usualTiers(timing: ValveTiming): readonly StopTier[] {
-  const marks = timing.cylinders.flatMap(({ firesAt }) => [firesAt, firesAt + CYCLE / 2]);
+  const marks = timing.cylinders.flatMap(({ firesAt }) => [firesAt, firesAt + CYCLE_DEGREES / 2]);
   const quarters = [...marks, ...every(QUARTER_TURN)];
   return [
     { mark: 'dead-centre', places: distinct(marks) },

@@ -1,39 +1,25 @@
-import { done, type Outcome, refused } from '../../quantity/index.js';
-import { openDegrees, seatEvents } from './cam-windows.js';
-import { CYCLE, crankDegrees, snap } from './crank-circle.js';
-import { firingPlaces } from './firing.js';
-import type {
-  Assumption,
-  EventDegrees,
-  OpenWindow,
-  TimingFault,
-  ValveSide,
-  ValveTiming,
-  ValveTimingInput,
-} from './types.js';
+import { type Angle, degrees, done, type Outcome, refused } from '../../quantity/index.js';
+import { type OpenWindow as OpenAngles, roomFaults } from '../cam/index.js';
+import { CYCLE_DEGREES, crankDegrees, firingTops, snap } from '../crank/index.js';
+import { seatOf } from './seat.js';
+import type { Assumption, OpenWindow, TimingFault, ValveTiming, ValveTimingInput } from './types.js';
 
 /** Margin used when none is given, in crank degrees. Common practice, no source. */
 export const DEFAULT_MARGIN = 5;
 
-/** Open windows in phase: exhaust from 180 - EO to 360 + EC, intake from 360 - IO to 540 + IC. */
-function openWindows(events: EventDegrees): Readonly<Record<ValveSide, OpenWindow>> {
-  return {
-    intake: { opens: snap(360 - events.intakeOpens), closes: snap(540 + events.intakeCloses) },
-    exhaust: { opens: snap(180 - events.exhaustOpens), closes: snap(360 + events.exhaustCloses) },
-  };
-}
+const inDegrees = (window: OpenAngles): OpenWindow => ({
+  opens: crankDegrees(window.opens),
+  closes: crankDegrees(window.closes),
+});
 
-/** A valve must open at all, and leave room between its margins where it can be set. */
-function windowFaults(events: EventDegrees, margin: number): TimingFault[] {
-  const below = CYCLE - 2 * margin;
-  return (['intake', 'exhaust'] as const).flatMap((valve) => {
-    const open = openDegrees(events, valve);
-    return open > 0 && open < below ? [] : [{ code: 'window-impossible', valve, openDegrees: open, below } as const];
-  });
+/** A margin is less than the half cycle that two of them would fill. */
+function marginFaults(margin: Angle): readonly TimingFault[] {
+  const given = crankDegrees(margin);
+  return given >= 0 && given < CYCLE_DEGREES / 2 ? [] : [{ code: 'margin-out-of-range', degrees: given }];
 }
 
 function listAssumptions(input: ValveTimingInput, ofCam: readonly Assumption[]): readonly Assumption[] {
-  const even = { code: 'intervals-even', degrees: snap(CYCLE / input.firingOrder.length) } as const;
+  const even = { code: 'intervals-even', degrees: snap(CYCLE_DEGREES / input.firingOrder.length) } as const;
   const margin = { code: 'margin-default', degrees: DEFAULT_MARGIN } as const;
   const firingKnown = input.firingIntervals !== undefined || input.firingOrder.length === 1;
   return [...ofCam, ...(input.margin === undefined ? [margin] : []), ...(firingKnown ? [] : [even])];
@@ -59,20 +45,18 @@ function listAssumptions(input: ValveTimingInput, ofCam: readonly Assumption[]):
  * Source: definitions of cam card events; frame of reference in reference mechanism-open.md section 8.0.
  */
 export function valveTiming(input: ValveTimingInput): Outcome<ValveTiming, readonly TimingFault[]> {
-  const firing = firingPlaces(input);
-  const seat = seatEvents(input.cam);
-  const marginDegrees = input.margin === undefined ? DEFAULT_MARGIN : crankDegrees(input.margin);
-  const faults: TimingFault[] = [];
-  if (!firing.ok) faults.push(...firing.fault);
-  if (!seat.ok) faults.push(...seat.fault);
-  if (!(marginDegrees >= 0 && marginDegrees < CYCLE / 2))
-    faults.push({ code: 'margin-out-of-range', degrees: marginDegrees });
-  else if (seat.ok) faults.push(...windowFaults(seat.value.events, marginDegrees));
-  if (!firing.ok || !seat.ok || faults.length > 0) return refused(faults);
+  const margin = input.margin ?? degrees(DEFAULT_MARGIN);
+  const tops = firingTops(input.firingOrder, input.firingIntervals);
+  const seat = seatOf(input.cam);
+  const wrongMargin = marginFaults(margin);
+  const noRoom = seat.ok && wrongMargin.length === 0 ? roomFaults(seat.value.windows, margin) : [];
+  const faults = [...(tops.ok ? [] : tops.fault), ...(seat.ok ? [] : seat.fault), ...wrongMargin, ...noRoom];
+  if (!tops.ok || !seat.ok || faults.length > 0) return refused(faults);
+  const { intake, exhaust } = seat.value.windows;
   return done({
-    cylinders: firing.value,
-    open: openWindows(seat.value.events),
-    marginDegrees,
+    cylinders: tops.value.map(({ cylinder, angle }) => ({ cylinder, firesAt: crankDegrees(angle) })),
+    open: { intake: inDegrees(intake), exhaust: inDegrees(exhaust) },
+    marginDegrees: crankDegrees(margin),
     assumed: listAssumptions(input, seat.value.assumed),
   });
 }

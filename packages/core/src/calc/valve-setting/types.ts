@@ -3,9 +3,11 @@
  * crank degrees, in fields that say so, because dead centres, printed cam events and the inclusive margin are whole
  * numbers in degrees and would not be in radians.
  */
-import type { Angle, Length } from '../../quantity/index.js';
+import type { Angle } from '../../quantity/index.js';
+import type { CamEvents, CardBasis, ValveSide, WindowFault } from '../cam/index.js';
+import type { FiringFault } from '../crank/index.js';
 
-export type ValveSide = 'intake' | 'exhaust';
+export type { ValveSide } from '../cam/index.js';
 /** All valves of one kind in one cylinder: they share the cam events, so they are set together. */
 export interface ValveGroup {
   readonly cylinder: number;
@@ -13,18 +15,10 @@ export interface ValveGroup {
 }
 
 /** Crank angle of each event: intake opens BTDC, closes ABDC; exhaust opens BBDC, closes ATDC. Negative: on the other side of the dead centre. */
-export interface ValveEvents {
-  readonly intakeOpens: Angle;
-  readonly intakeCloses: Angle;
-  readonly exhaustOpens: Angle;
-  readonly exhaustCloses: Angle;
-}
-export interface ValveCard {
-  /** `seat` events bound the whole open window; `at-lift` events were printed at a lift and hide the ends of the window. */
-  readonly basis: 'seat' | 'at-lift';
-  readonly checkingLift?: { readonly value: Length };
+export type ValveEvents = CamEvents;
+/** A cam card, as far as it is known. */
+export interface ValveCard extends CardBasis {
   readonly events?: ValveEvents;
-  readonly advertisedDuration?: { readonly intake: Angle; readonly exhaust: Angle };
 }
 /** What a person gives. The layout and cam card of an engine sheet fit as they are. */
 export interface ValveTimingInput {
@@ -60,37 +54,12 @@ export type Assumption =
       readonly eachSide: number;
       readonly millimetres: number;
     };
-export interface EventDegrees {
-  readonly intakeOpens: number;
-  readonly intakeCloses: number;
-  readonly exhaustOpens: number;
-  readonly exhaustCloses: number;
-}
+export type EventDegrees = Readonly<Record<keyof CamEvents, number>>;
 
 export type TimingFault =
-  | { readonly code: 'order-empty' }
-  | { readonly code: 'cylinder-out-of-range'; readonly cylinder: number; readonly most: number }
-  | { readonly code: 'cylinder-repeated'; readonly cylinder: number }
-  | { readonly code: 'cylinder-missing'; readonly cylinder: number; readonly highest: number }
-  | { readonly code: 'interval-count'; readonly given: number; readonly needed: number }
-  | { readonly code: 'interval-out-of-range'; readonly place: number; readonly degrees: number }
-  | { readonly code: 'interval-sum'; readonly degrees: number }
-  | { readonly code: 'margin-out-of-range'; readonly degrees: number }
-  | { readonly code: 'event-out-of-range'; readonly event: keyof EventDegrees; readonly degrees: number }
-  | { readonly code: 'checking-lift-out-of-range'; readonly millimetres: number }
-  | {
-      readonly code: 'advertised-too-short';
-      readonly valve: ValveSide;
-      readonly advertised: number;
-      readonly atLift: number;
-    }
-  | {
-      readonly code: 'window-impossible';
-      readonly valve: ValveSide;
-      readonly openDegrees: number;
-      /** Open windows must be longer than 0 and shorter than this. */
-      readonly below: number;
-    };
+  | FiringFault
+  | WindowFault
+  | { readonly code: 'margin-out-of-range'; readonly degrees: number };
 
 /** Phase window in crank degrees after a cylinder's own firing dead centre, `opens` < `closes`, seat to seat. */
 export interface OpenWindow {

@@ -1,42 +1,23 @@
 /** Sentences for readers, in one place so that command line, screens and report say the same. Degrees are crank degrees. */
+import { describeWindowFault } from '../cam/index.js';
+import { describeFiringFault, shownDegrees } from '../crank/index.js';
 import type { MirrorFault } from './mirror-rule.js';
-import type { Assumption, EventDegrees, PlanFault, RefusedValve, TimingFault } from './types.js';
+import type { Assumption, PlanFault, RefusedValve, TimingFault } from './types.js';
 
-const shown = (degrees: number) => String(Math.round(degrees * 1000) / 1000);
-const eventNames: Readonly<Record<keyof EventDegrees, string>> = {
-  intakeOpens: 'intake opens (BTDC)',
-  intakeCloses: 'intake closes (ABDC)',
-  exhaustOpens: 'exhaust opens (BBDC)',
-  exhaustCloses: 'exhaust closes (ATDC)',
-};
+const shown = shownDegrees;
 
 /** One clear line: what is wrong, where, and what is valid. */
 export function describeTimingFault(fault: TimingFault): string {
   switch (fault.code) {
-    case 'order-empty':
-      return 'firing order: empty; list every cylinder once, such as 1,3,4,2';
-    case 'cylinder-out-of-range':
-      return `firing order: cylinder ${fault.cylinder} is not a whole number from 1 to ${fault.most}`;
-    case 'cylinder-repeated':
-      return `firing order: cylinder ${fault.cylinder} stands more than once; each cylinder fires once in two turns`;
-    case 'cylinder-missing':
-      return `firing order: cylinder ${fault.cylinder} is missing; every cylinder from 1 to ${fault.highest} is needed`;
-    case 'interval-count':
-      return `firing intervals: ${fault.given} given, ${fault.needed} needed, one after each cylinder of the order`;
-    case 'interval-out-of-range':
-      return `firing intervals: number ${fault.place} is ${shown(fault.degrees)} degrees; 0 to 720 is valid`;
-    case 'interval-sum':
-      return `firing intervals: they add up to ${shown(fault.degrees)} degrees; 720 is needed`;
     case 'margin-out-of-range':
       return `margin: ${shown(fault.degrees)} degrees; 0 to below 360 is valid`;
     case 'event-out-of-range':
-      return `cam card: ${eventNames[fault.event]} at ${shown(fault.degrees)} degrees; -180 to 180 is valid`;
     case 'checking-lift-out-of-range':
-      return `cam card: checking lift ${shown(fault.millimetres)} mm; above 0 to 5 mm is valid`;
     case 'advertised-too-short':
-      return `cam card: advertised ${fault.valve} duration ${shown(fault.advertised)} degrees is shorter than the ${shown(fault.atLift)} degrees between its events at the checking lift`;
     case 'window-impossible':
-      return `cam card: the ${fault.valve} valve would be open for ${shown(fault.openDegrees)} degrees; above 0 and below ${shown(fault.below)} is valid with this margin`;
+      return describeWindowFault(fault);
+    default:
+      return describeFiringFault(fault);
   }
 }
 

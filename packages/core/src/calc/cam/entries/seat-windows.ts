@@ -1,8 +1,11 @@
-import { degrees, mm, type Outcome } from '../../../quantity/index.js';
-import { answer, type Caution, type Conflict, conflict, defineCalculation } from '../../catalogue/index.js';
-import { baseCircleWindow, seatWindows as find, type WindowBasis, type WindowFault } from '../windows.js';
+import { type Angle, degrees, mm } from '../../../quantity/index.js';
+import { answer, type Caution, conflict, defineCalculation } from '../../catalogue/index.js';
+import { seatWindows as find, roomFaults, type WindowBasis } from '../seat-windows.js';
+import { describeWindowFault } from '../window-words.js';
+import { baseCircleWindow, type OpenWindow } from '../windows.js';
 import { duration, events } from './inputs.js';
 
+const ofTheCard = [...Object.keys(events), 'checkingLift', 'advertisedIntake', 'advertisedExhaust', 'allowance'];
 const shown = { kind: 'angle', unit: 'deg', places: 2 } as const;
 
 export const seatWindows = defineCalculation({
@@ -21,9 +24,9 @@ export const seatWindows = defineCalculation({
     checkingLift: {
       kind: 'length',
       symbol: 'y',
-      meaning: 'lift at which the events were taken',
+      meaning: 'lift at which the events were taken; left out: 0.050 in',
       unit: 'mm',
-      range: { above: 0, to: mm(10) },
+      range: { above: 0, to: mm(5) },
       optional: true,
     },
     advertisedIntake: {
@@ -41,10 +44,10 @@ export const seatWindows = defineCalculation({
     allowance: {
       kind: 'angle',
       symbol: 'w',
-      meaning: 'widening at each end where the card has no advertised duration',
+      meaning: 'widening at each end where the card has no advertised duration; left out: by the checking lift',
       unit: 'deg',
       range: { from: 0, to: degrees(90) },
-      default: degrees(30),
+      optional: true,
     },
   },
   outputs: {
@@ -57,7 +60,7 @@ export const seatWindows = defineCalculation({
     basisUsed: { kind: 'text', symbol: 'basis', meaning: 'where the edges come from' },
   },
   formula:
-    'exhaust open 180° − EO − w to 360° + EC + w; intake open 360° − IO − w to 540° + IC + w; w = 0 at the seat, (D − d)/2 with an advertised duration D',
+    'exhaust open 180° − EO − w to 360° + EC + w; intake open 360° − IO − w to 540° + IC + w; w = 0 at the seat, (D − d)/2 with an advertised duration D, else 25°·√(y/0.050 in) rounded up',
   assumptions: [
     'Phase counts from the cylinder’s own firing top dead centre, 0 to 720°.',
     'Widening about the middle of the event: ramps of equal length on both flanks.',
@@ -82,22 +85,23 @@ export const seatWindows = defineCalculation({
         'give the advertised duration of both valves or of none',
       );
     }
-    const advertised = both ? { intake: v.advertisedIntake, exhaust: v.advertisedExhaust } : undefined;
-    const found = find(v, { basis: v.basis, ...(advertised && { advertisedDuration: advertised }) }, v.allowance);
-    if (!found.ok) return windowFault(found.fault);
-    const { intake, exhaust, basis } = found.value;
-    const rest = (open: typeof intake) => {
-      const { from, to } = baseCircleWindow(open);
-      return (to - from) as typeof from;
+    const card = {
+      basis: v.basis,
+      ...(v.checkingLift !== undefined && { checkingLift: { value: v.checkingLift } }),
+      ...(both && { advertisedDuration: { intake: v.advertisedIntake, exhaust: v.advertisedExhaust } }),
     };
+    const found = find(v, card, v.allowance);
+    const faults = found.ok ? roomFaults(found.value, 0 as Angle) : found.fault;
+    if (!found.ok || faults.length > 0) return conflict(ofTheCard, faults.map(describeWindowFault).join('; '));
+    const { intake, exhaust, basis } = found.value;
     return answer(
       {
         intakeOpens: intake.opens,
         intakeCloses: intake.closes,
         exhaustOpens: exhaust.opens,
         exhaustCloses: exhaust.closes,
-        intakeRest: rest(intake),
-        exhaustRest: rest(exhaust),
+        intakeRest: restOf(intake),
+        exhaustRest: restOf(exhaust),
         basisUsed: basis.replaceAll('-', ' '),
       },
       cautionsOf(basis),
@@ -115,19 +119,7 @@ function cautionsOf(basis: WindowBasis): readonly Caution[] {
   ];
 }
 
-function windowFault(fault: WindowFault): Outcome<never, Conflict> {
-  const inputs = [`${fault.valve}Opens`, `${fault.valve}Closes`];
-  switch (fault.code) {
-    case 'never-open':
-      return conflict(inputs, `these events leave the ${fault.valve} valve no open time`);
-    case 'always-open':
-      return conflict([...inputs, 'allowance'], `the ${fault.valve} valve would never be on its base circle`);
-    case 'advertised-shorter': {
-      const input = fault.valve === 'intake' ? 'advertisedIntake' : 'advertisedExhaust';
-      return conflict([...inputs, input], 'the advertised duration is shorter than that of the events', {
-        input,
-        from: fault.atLift,
-      });
-    }
-  }
-}
+const restOf = (open: OpenWindow): Angle => {
+  const { from, to } = baseCircleWindow(open);
+  return (to - from) as Angle;
+};

@@ -1,5 +1,6 @@
+import { wrapped } from '../../../quantity/index.js';
 import { answer, defineCalculation } from '../../catalogue/index.js';
-import { TURN, within } from '../angle.js';
+import { TURN } from '../angle.js';
 import { firingTops as find } from '../firing.js';
 import { firingFault } from './faults.js';
 import { firingOrder, intervals } from './inputs.js';
@@ -47,7 +48,7 @@ export const firingTops = defineCalculation({
     return answer({
       cylinders: sorted.map((one) => one.cylinder),
       firingAngles: sorted.map((one) => one.angle),
-      topAngles: sorted.map((one) => within(one.angle, TURN)),
+      topAngles: sorted.map((one) => wrapped(one.angle, TURN)),
     });
   },
 });

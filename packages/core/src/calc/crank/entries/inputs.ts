@@ -1,5 +1,6 @@
 /** Inputs that several entries of this subject share. */
 import { degrees, mm, rpm } from '../../../quantity/index.js';
+import { MOST_CYLINDERS } from '../firing.js';
 
 export const stroke = {
   kind: 'length',
@@ -38,7 +39,7 @@ export const firingOrder = {
   kind: 'count',
   symbol: 'order',
   meaning: 'firing order: each cylinder number once',
-  range: { from: 1, to: 99 },
+  range: { from: 1, to: MOST_CYLINDERS },
   list: true,
 } as const;
 

@@ -1,6 +1,6 @@
-import { type Angle, degrees } from '../../../quantity/index.js';
+import { type Angle, apart, degrees } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
-import { apart, TURN } from '../angle.js';
+import { TURN } from '../angle.js';
 import { firingTops } from '../firing.js';
 import { type PinDifference, pinDifferences } from '../throws.js';
 import { firingFault } from './faults.js';

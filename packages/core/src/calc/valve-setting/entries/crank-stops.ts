@@ -1,7 +1,6 @@
 import { degrees } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
-import { crankDegrees } from '../crank-circle.js';
-import { MOST_CYLINDERS } from '../firing.js';
+import { crankDegrees, MOST_CYLINDERS } from '../../crank/index.js';
 import { planValveStops } from '../plan-stops.js';
 import type { PlannedStop, ValveSide } from '../types.js';
 import { describePlanFault, describeRefusal } from '../words.js';
