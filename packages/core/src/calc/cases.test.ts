@@ -14,6 +14,10 @@ interface Case {
   readonly inputs: Readonly<Record<string, unknown>>;
   readonly expected?: Readonly<Record<string, Text>>;
   readonly tolerance?: Readonly<Record<string, string>>;
+  /** Printed figures that our value does not meet within the tolerance: our value by hand arithmetic, and who is right. */
+  readonly disagrees?: Readonly<
+    Record<string, { readonly ours: string; readonly right: string; readonly why: string }>
+  >;
   /** Part of the line with which the inputs are refused. */
   readonly refused?: string;
   readonly from: string;
@@ -38,7 +42,17 @@ describe.each(Object.entries(files))('reference rows of %s', (_, file) => {
     const expected = Object.entries(row.expected ?? {});
     expect(expected.length).toBeGreaterThan(0);
     for (const [name, text] of expected) {
-      readExpected(calc, name, text, row.tolerance?.[name]).check(run.value.outputs[name], name);
+      const found = run.value.outputs[name];
+      const printed = () => readExpected(calc, name, text, row.tolerance?.[name]).check(found, name);
+      const disagreement = row.disagrees?.[name];
+      if (disagreement === undefined) {
+        printed();
+        continue;
+      }
+      expect(disagreement.why.trim()).not.toBe('');
+      readExpected(calc, name, disagreement.ours).check(found, name);
+      expect(printed, `${name} agrees after all`).toThrow();
     }
+    for (const name of Object.keys(row.disagrees ?? {})) expect(Object.keys(row.expected ?? {})).toContain(name);
   });
 });
