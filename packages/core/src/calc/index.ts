@@ -3,6 +3,7 @@ import { type Outcome, refused } from '../quantity/index.js';
 import { camCalculations } from './cam/entries/index.js';
 import { type CalcFault, type CalcResult, type Calculation, type RunOptions, runDeclared } from './catalogue/index.js';
 import { crankCalculations } from './crank/entries/index.js';
+import { cylinderCalculations } from './cylinder/entries/index.js';
 import { fastenerCalculations } from './fasteners/entries/index.js';
 import { selectionCalculations } from './selection/entries/index.js';
 import { valveSettingCalculations } from './valve-setting/entries/index.js';
@@ -28,6 +29,7 @@ export {
 /** Every entry, by subject. */
 export const catalogue: readonly Calculation[] = [
   ...crankCalculations,
+  ...cylinderCalculations,
   ...camCalculations,
   ...valvetrainCalculations,
   ...fastenerCalculations,

@@ -264,6 +264,174 @@ export const BIBLIOGRAPHY = {
     address: 'https://constructionpaletizedsystems.tpub.com/TB-9-2320-279-13-P-2/TB-9-2320-279-13-P-20163.htm',
   },
 
+  // Cylinders, pistons and rings
+  'cylinder-ratio-parts': {
+    title: 'Calculating compression, magazine article with a worked engine',
+    locator: 'gasket volume page: swept, deck and gasket volume, ratio',
+    standing: 'read',
+    address: 'http://www.circletrack.com/enginetech/ctrp_1102_calculating_compression/gasket_volume_measurements.html',
+  },
+  downfill: {
+    title: 'Compression ratio from a measured volume with the piston lowered',
+    locator: 'worked numbers: 4.070 in bore, piston 0.500 in down',
+    standing: 'read',
+    address: 'http://home.comcast.net/~mopauly/compression.htm',
+  },
+  'cranking-pressure': {
+    title: 'Compression ratio, encyclopedia text',
+    locator: 'pressure of a trapped charge from ratio and exponent',
+    standing: 'read',
+    address: 'https://www.altsci.com/3/p/Compression%20ratio/37',
+    seen: 'a copy of the article',
+  },
+  'standard-atmosphere': {
+    title: 'ISO 2533, standard atmosphere',
+    author: 'International Organization for Standardization',
+    locator: 'pressure up to 11 km',
+    standing: 'recalled',
+  },
+  'water-density': {
+    title: 'Recommended table for the density of water between 0 and 40 °C, Metrologia 38, 2001',
+    author: 'M. Tanaka and others',
+    locator: 'formula for air-free water',
+    standing: 'recalled',
+  },
+  'iso-4787': {
+    title: 'ISO 4787, laboratory glassware, volumetric instruments, testing of capacity',
+    author: 'International Organization for Standardization',
+    locator: 'volume from weighed water with buoyancy of air',
+    standing: 'recalled',
+  },
+  'milling-perimeter': {
+    title: 'Cylinder head milling for a 1 cc reduction',
+    locator: 'circle of the same perimeter',
+    standing: 'read',
+    address: 'http://www.eatonbalancing.com/blog/2013/01/30/cylinder-head-milling-for-a-1cc-reduction/',
+  },
+  'angle-milling': {
+    title: 'Angle milling cylinder heads, magazine article',
+    locator: 'cut = 0.0175 times width times degrees',
+    standing: 'read',
+    address: 'http://www.circletrack.com/enginetech/ctrp_0312_angle_milling_cylinder_heads/',
+  },
+  'intake-face-table': {
+    title: 'Intake face cuts after milling a head, table of manifold makers, widely reprinted',
+    locator: '0.010 in off the head: 0.0123 in off the intake side, 0.0172 in off the end rails',
+    standing: 'recalled',
+  },
+  'bore-grid': {
+    title: 'Engine manual of a 4.0 V6, cylinder block inspection',
+    locator: 'p. EM-116: out of round from X and Y, taper from A and C',
+    standing: 'read',
+    address: 'https://www.easymanua.ls/nissan/engine/manual?p=116',
+  },
+  'bore-cylindricity': {
+    title: 'Service manual of a small diesel, cylinder bore measurement',
+    locator: '5.1.5: roundness and cylindricity in three heights and two directions',
+    standing: 'read',
+    address: 'https://manualarchiveguide.com/manuals/Yanmar-3JH4E-Service-Manual-4779201?page=198',
+  },
+  'bore-taper-spread': {
+    title: 'Service data of a 3.5 V6, piston to bore clearance',
+    locator: 'taper as the spread of the three heights, 0.015 mm',
+    standing: 'read',
+    address: 'https://myvehicle.help',
+  },
+  'bore-taper-pairs': {
+    title: 'Motorcycle service manual, 2003',
+    locator: 'p. 216: taper and out of round across heights and directions',
+    standing: 'read',
+    address: 'https://manualslib.fr/751211?page=216',
+  },
+  'smallest-oversize': {
+    title: 'Service manual of a small engine, reboring',
+    locator: 'p. 42: the smallest standard oversize at which the bore cleans up',
+    standing: 'read',
+    address: 'https://manualshelf.com/manual/toro/y1-16oe04/4-3-2-1-service-manual-english/page-42.html',
+  },
+  'bored-size': {
+    title: 'Service data of a 1.8 four, piston specifications',
+    locator: 'D = A + B - C, finished piston, clearance, honing allowance',
+    standing: 'read',
+    address: 'https://manuals.autorepairshq.com',
+  },
+  'oversize-table': {
+    title: 'Service data of a 1.8 four, 2002, cylinder block',
+    locator: 'bore sizes standard, +0.25, +0.50 in mm and inches',
+    standing: 'read',
+    address: 'https://manuals.autorepairshq.com',
+  },
+  'piston-selection': {
+    title: 'Service data of a 5.7 V8, 2000, piston selection',
+    locator: 'where bore and piston are measured; clearance 0.018 to 0.054 mm',
+    standing: 'read',
+    address: 'https://myvehicle.help',
+  },
+  'ring-gap-worked': {
+    title: 'Ring gaps by factor, trade magazine, January 2019',
+    locator: 'p. 58: 4.030 in bore, 0.0045 and 0.0050',
+    standing: 'read',
+    address: 'https://nbm.uberflip.com/i/1057448-january-19/63',
+  },
+  'ring-gap-table-five': {
+    title: 'Ring gap table of a piston maker with five applications',
+    locator: 'top and second ring, in per in of bore',
+    standing: 'read',
+    address: 'https://www.ramforum.com',
+    seen: 'the table as quoted in a discussion, post 2402670',
+  },
+  'ring-gap-table-four': {
+    title: 'Ring gap table of a piston maker with four applications',
+    locator: 'top ring; second ring 1.25 times the top; rail at least 0.015 in',
+    standing: 'read',
+    address: 'https://supertech.svmdev1.com/piston-and-ring-gap',
+  },
+  'ring-gap-pi': {
+    title: 'Ring gap and bore size, discussion',
+    locator: 'gap follows 3.14 times the change of bore',
+    standing: 'read',
+    address: 'https://forums.pelicanparts.com',
+    seen: 'thread 1013681',
+  },
+  'ring-expansion': {
+    title: 'Gap of piston and sealing rings, draughting notes of a ring maker',
+    locator: '1.07 mm a developed metre and 100 °C between 20 and 200 °C, 1.30 between 200 and 500 °C',
+    standing: 'read',
+    address: 'https://www.cronite-group.com/draftringssab/cut-gap/',
+  },
+  'ring-side-clearance': {
+    title: 'Service data of a 3.0 V6, 2002, piston and ring specifications',
+    locator: 'groove width and side clearance',
+    standing: 'read',
+    address: 'https://charm.mcallihan.com',
+  },
+  'mean-gas-speed': {
+    title: 'The Internal-Combustion Engine in Theory and Practice',
+    author: 'C. F. Taylor',
+    locator: 'inlet flow: mean gas velocity from piston speed and area ratio',
+    standing: 'recalled',
+  },
+
+  // Balance
+  'bobweight-parts': {
+    title: 'Balancing a rotating assembly, magazine article with the weights of one engine',
+    locator: 'weights of piston, pin, locks, rings, rod ends, bearings, oil',
+    standing: 'read',
+    address: 'http://www.chevyhiperformance.com/tech/engines_drivetrain/shortblock/0906chp_balanced_rotating_accembly/',
+  },
+  'khurmi-balance': {
+    title: 'Theory of Machines',
+    author: 'R. S. Khurmi and J. K. Gupta',
+    locator: 'chapters 21 and 22: balancing of rotating and reciprocating masses',
+    standing: 'recalled',
+  },
+  'iso-21940-11': {
+    title: 'ISO 21940-11, mechanical vibration, rotor balancing, tolerances for rotors with rigid behaviour',
+    author: 'International Organization for Standardization',
+    locator: 'balance quality grade G',
+    standing: 'recalled',
+  },
+
   // Measuring
   'gum-type-a': {
     title: 'JCGM 100, guide to the expression of uncertainty in measurement (GUM)',
