@@ -50,6 +50,7 @@ describe('units of an inch shop and of a metric shop', () => {
       'compliance µm/kN µin/lbf',
       'volume-flow cm3/s in3/s',
       'power kW hp',
+      'mass-moment g·mm oz·in',
       'ratio  ',
     ]);
   });

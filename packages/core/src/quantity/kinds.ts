@@ -24,6 +24,7 @@ export interface QuantityTypes {
   readonly compliance: Q.Compliance;
   readonly 'volume-flow': Q.VolumeFlow;
   readonly power: Q.Power;
+  readonly 'mass-moment': Q.MassMoment;
   readonly ratio: Q.Ratio;
 }
 export type QuantityKind = keyof QuantityTypes;
@@ -53,6 +54,7 @@ export const QUANTITY_KINDS = [
   'compliance',
   'volume-flow',
   'power',
+  'mass-moment',
   'ratio',
 ] as const satisfies readonly QuantityKind[];
 

@@ -30,4 +30,6 @@ export type Viscosity = Quantity<'Pa.s'>;
 export type Compliance = Quantity<'m/N'>;
 export type VolumeFlow = Quantity<'m3/s'>;
 export type Power = Quantity<'W'>;
+/** Mass times its distance from the axis: what a balancing machine shows and what a correction takes away. */
+export type MassMoment = Quantity<'kg.m'>;
 export type Ratio = Quantity<'1'>;

@@ -136,10 +136,15 @@ export const UNIT_ROWS: Readonly<Record<QuantityKind, readonly UnitRow[]>> = {
     ['lb/in3', `${POUND}/0.000016387064`, 'inch'],
   ],
   'thermal-expansion': [
-    ['ppm/K', '1/1000000', 'metric', 'ppm/°C|ppm/C|µm/(m·K)|µm/m·K|µm/(m·°C)|1e-6/K|10-6/K|10^-6/K|e-6/K'],
+    [
+      'ppm/K',
+      '1/1000000',
+      'metric',
+      'ppm/°C|ppm/C|µm/(m·K)|µm/m·K|µm/m/K|µm/(m·°C)|µm/m/°C|1e-6/K|10-6/K|10^-6/K|e-6/K',
+    ],
     ['ppm/°F', '9/5000000', 'inch', 'ppm/F|µin/(in·°F)|µin/in·°F'],
-    ['1/K', '1', 'metric', '/K|1/°C|1/C|/°C|K^-1'],
-    ['1/°F', '9/5', 'inch', '1/F|/°F'],
+    ['1/K', '1', 'metric', 'm/m/K|/K|1/°C|1/C|/°C|K^-1'],
+    ['1/°F', '9/5', 'inch', '1/F|/°F|in/in/°F|in/in/F|in/(in·°F)'],
   ],
   viscosity: [
     ['mPa·s', '1/1000', 'metric', 'cP'],
@@ -166,6 +171,13 @@ export const UNIT_ROWS: Readonly<Record<QuantityKind, readonly UnitRow[]>> = {
     ['hp', `${POUND_FORCE}*0.3048*550`, 'inch'],
     ['W', '1', 'metric'],
     ['PS', '75*9.80665', 'metric'],
+  ],
+  'mass-moment': [
+    ['g·mm', '1/1000000', 'metric', 'mm·g|gmm'],
+    ['oz·in', `${POUND}*0.0254/16`, 'inch', 'in·oz|ozin'],
+    ['g·cm', '1/100000', 'metric', 'cm·g|gcm'],
+    ['g·in', '0.0254/1000', 'inch', 'in·g'],
+    ['kg·m', '1', 'metric', 'm·kg'],
   ],
   ratio: [
     ['', '1', 'both'],

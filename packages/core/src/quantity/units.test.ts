@@ -102,6 +102,13 @@ describe('sizes of units', () => {
     expect(fromUnit('volume-flow', 1, 'in3/s')).toBe(0.000016387064);
   });
 
+  it('knows the units of a balancing machine by their definitions', () => {
+    // 0.45359237/16 kg times 0.0254 m; balancing tables round it to 720 g·mm (from memory).
+    expect(toUnit('mass-moment', fromUnit('mass-moment', 1, 'oz·in'), 'g·mm')).toBeCloseTo(720.07788, 4);
+    expect(fromUnit('mass-moment', 1, 'g·cm')).toBeCloseTo(fromUnit('mass-moment', 10, 'g·mm'), 18);
+    expect(fromUnit('mass-moment', 1, 'g·in')).toBeCloseTo(25.4e-6, 18);
+  });
+
   it('undoes every conversion', () => {
     for (const kind of QUANTITY_KINDS) {
       for (const unit of unitsOf(kind)) {
@@ -133,6 +140,10 @@ describe('spellings of units', () => {
     ['temperature', '°C', ['C', 'degC', 'deg C', '˚C']],
     ['angular-speed', 'rpm', ['r/min', 'RPM', '1/min']],
     ['force', 'lbf', ['lb', 'lbs']],
+    ['thermal-expansion', 'ppm/K', ['µm/m/K', 'um/m/K', 'ppm/°C', '1e-6/K', 'µm/(m·K)']],
+    ['thermal-expansion', '1/°F', ['in/in/°F', 'in/in/F']],
+    ['mass-moment', 'oz·in', ['oz-in', 'oz in', 'in-oz', 'oz.in']],
+    ['mass-moment', 'g·mm', ['g mm', 'gmm', 'g-mm']],
     ['ratio', '', ['']],
   ])('%s in %s is also written %j', (kind, name, words) => {
     for (const word of words) expect(findUnit(kind, word)?.name, word).toBe(name);
@@ -172,7 +183,7 @@ describe('kinds of quantity', () => {
   });
 
   it('all have units, and each is listed once', () => {
-    expect(new Set(QUANTITY_KINDS).size).toBe(23);
+    expect(new Set(QUANTITY_KINDS).size).toBe(24);
     expect(Object.keys(UNIT_ROWS)).toEqual([...QUANTITY_KINDS]);
   });
 });
