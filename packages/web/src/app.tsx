@@ -7,7 +7,12 @@ import { Shell } from './shell/index.js';
 const Device = lazy(() => import('./screens/device/index.js').then((m) => ({ default: m.DeviceScreen })));
 const NewEngine = lazy(() => import('./screens/new-engine/index.js').then((m) => ({ default: m.NewEngine })));
 const Gasket = lazy(() => import('./screens/gasket/index.js').then((m) => ({ default: m.GasketScreen })));
+const Fasteners = lazy(() => import('./screens/fasteners/index.js').then((m) => ({ default: m.FastenersScreen })));
 const Tighten = lazy(() => import('./screens/tighten/index.js').then((m) => ({ default: m.TightenScreen })));
+const RecordScreen = lazy(() => import('./screens/record/index.js').then((m) => ({ default: m.RecordScreen })));
+const Parts = lazy(() => import('./screens/parts/index.js').then((m) => ({ default: m.PartsScreen })));
+const Valves = lazy(() => import('./screens/valves/index.js').then((m) => ({ default: m.ValvesScreen })));
+const RecordPage = lazy(() => import('./screens/record/index.js').then((m) => ({ default: m.RecordScreen })));
 const EngineScreen = lazy(() => import('./screens/engine/index.js').then((m) => ({ default: m.EngineScreen })));
 
 export function App() {
@@ -19,9 +24,16 @@ export function App() {
         <Route path="/device" component={Device} />
         <Route path="/engine/:job">{({ job }) => <EngineScreen job={job} />}</Route>
         <Route path="/engine/:job/gasket/:head">{({ job, head }) => <Gasket key={head} job={job} head={head} />}</Route>
+        <Route path="/engine/:job/fasteners/:joint">
+          {({ job, joint }) => <Fasteners key={joint} job={job} joint={joint} />}
+        </Route>
         <Route path="/engine/:job/tighten/:joint">
           {({ job, joint }) => <Tighten key={joint} job={job} joint={joint} />}
         </Route>
+        <Route path="/engine/:job/record">{({ job }) => <RecordScreen job={job} />}</Route>
+        <Route path="/engine/:job/parts">{({ job }) => <Parts job={job} />}</Route>
+        <Route path="/engine/:job/valves">{({ job }) => <Valves job={job} />}</Route>
+        <Route path="/engine/:job/record">{({ job }) => <RecordPage job={job} />}</Route>
         <Route>
           <NotHere />
         </Route>

@@ -39,6 +39,18 @@ const holeName = (bench: Bench, joint: string, hole: string) =>
 
 const instanceWords = (instance: number) => (instance > 1 ? `, fastener ${instance} in this hole` : '');
 
+/** `opening:water-1` asks for the state that the sheet draws; the other items ask for what their own check says. */
+function gasketRow(bench: Bench, data: EntryData['gasket-checked']): RowWords {
+  const head = bench.engine.heads.find((one) => one.id === data.head);
+  const opening = head?.gasket.openings.find((one) => `opening:${one.id}` === data.item);
+  const item = opening === undefined ? data.item.replaceAll('-', ' ') : `opening ${opening.id}`;
+  return {
+    what: `${headName(bench, data.head)}, gasket: ${item}`,
+    value: `${data.result}: ${data.seen}`,
+    ...(opening && { limit: `${opening.intent} as drawn`, origin: head?.gasket.from.text ?? '' }),
+  };
+}
+
 function placedRow(bench: Bench, data: EntryData['fastener-placed']): RowWords {
   const joint = jointOf(bench, data.joint);
   const given = joint?.fasteners.find((kind) => kind.id === data.fastener);
@@ -102,11 +114,8 @@ function valveRow(bench: Bench, data: EntryData['valve-set']): RowWords {
 }
 
 const rows: { readonly [K in EntryKind]: Writer<K> } = {
-  'sheet-adopted': (_, data) => ({ what: 'Sheet', value: data.name, origin: data.reason }),
-  'gasket-checked': (bench, data) => ({
-    what: `${headName(bench, data.head)}, gasket: ${data.item.replaceAll('-', ' ')}`,
-    value: `${data.result}: ${data.seen}`,
-  }),
+  'sheet-adopted': (_, data) => ({ what: 'Sheet', value: `${data.name} (${data.reason})` }),
+  'gasket-checked': gasketRow,
   'fastener-placed': placedRow,
   'act-done': actRow,
   'walk-resumed': resumedRow,

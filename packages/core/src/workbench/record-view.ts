@@ -86,7 +86,8 @@ function openWork(bench: Bench): Readonly<Partial<Record<SectionKey, readonly st
 
 function chainWords(bench: Bench): string {
   const verdict = verifyChain([...bench.entries.values()]);
-  if (verdict.ok) return `The chain of every device holds (${verdict.value.devices} devices).`;
+  if (verdict.ok)
+    return `The chain of every device holds (${verdict.value.devices} ${verdict.value.devices === 1 ? 'device' : 'devices'}).`;
   const broken = verdict.fault.map((one) => `device ${one.device}, entry ${one.counter}: ${one.code}`);
   return `The chain is broken: ${broken.join('; ')}.`;
 }
