@@ -1,5 +1,6 @@
 /** Reference rows of cases/*.json through the same path as the command line. Each row names its own source. */
 import { describe, expect, it } from 'vitest';
+import bearings from '../../../../cases/bearings.json' with { type: 'json' };
 import cam from '../../../../cases/cam.json' with { type: 'json' };
 import crank from '../../../../cases/crank.json' with { type: 'json' };
 import fasteners from '../../../../cases/fasteners.json' with { type: 'json' };
@@ -23,7 +24,7 @@ interface Case {
   readonly from: string;
 }
 
-const files = { crank, cam, valvetrain, fasteners };
+const files = { bearings, crank, cam, valvetrain, fasteners };
 
 describe.each(Object.entries(files))('reference rows of %s', (_, file) => {
   const rows = file.cases as unknown as readonly Case[];

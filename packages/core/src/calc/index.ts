@@ -1,10 +1,12 @@
 /** The catalogue of calculations: every subject's entries in one list, found by id. */
 import { type Outcome, refused } from '../quantity/index.js';
+import { bearingCalculations } from './bearings/entries/index.js';
 import { camCalculations } from './cam/entries/index.js';
 import { type CalcFault, type CalcResult, type Calculation, type RunOptions, runDeclared } from './catalogue/index.js';
 import { crankCalculations } from './crank/entries/index.js';
 import { cylinderCalculations } from './cylinder/entries/index.js';
 import { fastenerCalculations } from './fasteners/entries/index.js';
+import { metrologyCalculations } from './metrology/entries/index.js';
 import { selectionCalculations } from './selection/entries/index.js';
 import { valveSettingCalculations } from './valve-setting/entries/index.js';
 import { valvetrainCalculations } from './valvetrain/entries/index.js';
@@ -33,6 +35,8 @@ export const catalogue: readonly Calculation[] = [
   ...camCalculations,
   ...valvetrainCalculations,
   ...fastenerCalculations,
+  ...bearingCalculations,
+  ...metrologyCalculations,
   ...valveSettingCalculations,
   ...selectionCalculations,
 ];

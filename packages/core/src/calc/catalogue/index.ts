@@ -19,4 +19,5 @@ export type { CalcResult, OutputResult, OutputUncertainty, WorkingLine } from '.
 export { type RunOptions, runDeclared } from './run.js';
 export { inputSchema } from './schema.js';
 export type { Inputs, Outputs, Range, Results, Values } from './spec.js';
+export { reversedEnds, verdictOf, type WindowVerdict } from './window.js';
 export { workingText } from './working.js';
