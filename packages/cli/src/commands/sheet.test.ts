@@ -1,22 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { BadInput, type Io } from '../io.js';
-import { run } from '../main.js';
-
-async function gudgeon(argv: readonly string[], files: Readonly<Record<string, string>>) {
-  const out: string[] = [];
-  const err: string[] = [];
-  const io: Io = {
-    out: (text) => void out.push(text),
-    err: (text) => void err.push(text),
-    async readFile(path) {
-      const text = files[path];
-      if (text === undefined) throw new BadInput([`${path}: no such file`]);
-      return text;
-    },
-    readStdin: async () => files['-'] ?? '',
-  };
-  return { code: await run(argv, io), out: out.join('\n'), err };
-}
+import { gudgeon } from '../memory-io.suite.js';
 
 const GOOD = `gudgeon: 1
 name: Invented four

@@ -1,28 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import published from '../../../../cases/head-torque-acts.json' with { type: 'json' };
-import { BadInput, type Io } from '../io.js';
-import { run } from '../main.js';
+import { gudgeon } from '../memory-io.suite.js';
 
 const recipe = (name: string): string =>
   readFileSync(new URL(`../../../../cases/recipes/${name}`, import.meta.url), 'utf8');
-
-async function gudgeon(argv: readonly string[], files: Readonly<Record<string, string>> = {}) {
-  const out: string[] = [];
-  const err: string[] = [];
-  const io: Io = {
-    out: (text) => void out.push(text),
-    err: (text) => void err.push(text),
-    async readFile(path) {
-      const text = files[path];
-      if (text === undefined) throw new BadInput([`${path}: no such file`]);
-      return text;
-    },
-    readStdin: async () => files['-'] ?? '',
-  };
-  const code = await run(argv, io);
-  return { code, out: out.join('\n'), err: err.flatMap((text) => text.split('\n')) };
-}
 
 interface PrintedAct {
   readonly act: number;

@@ -1,29 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import published from '../../../../cases/valve-sets.json' with { type: 'json' };
-import { BadInput, type Io } from '../io.js';
-import { run } from '../main.js';
+import { gudgeon } from '../memory-io.suite.js';
 
-interface Said {
-  readonly code: number;
-  readonly out: string;
-  readonly err: readonly string[];
-}
-async function gudgeon(argv: readonly string[], files: Readonly<Record<string, string>> = {}): Promise<Said> {
-  const out: string[] = [];
-  const err: string[] = [];
-  const io: Io = {
-    out: (text) => void out.push(text),
-    err: (text) => void err.push(text),
-    async readFile(path) {
-      const text = files[path];
-      if (text === undefined) throw new BadInput([`${path}: no such file`]);
-      return text;
-    },
-    readStdin: async () => files['-'] ?? '',
-  };
-  const code = await run(argv, io);
-  return { code, out: out.join('\n'), err: err.flatMap((text) => text.split('\n')) };
-}
 async function json(...argv: string[]) {
   const said = await gudgeon(['valves', ...argv, '--json']);
   expect(said).toMatchObject({ code: 0, err: [] });

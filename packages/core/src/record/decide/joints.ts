@@ -1,4 +1,5 @@
 /** Rules for what happens around tightening: gasket, fasteners, doubts, interruptions, opening again. */
+import type { Joint } from '../../engine/index.js';
 import {
   fastenerMap,
   gasketItems,
@@ -8,7 +9,7 @@ import {
   tighteningActs,
   walk,
 } from '../../plan/index.js';
-import { refused } from '../../quantity/outcome.js';
+import { done, type Outcome, refused } from '../../quantity/outcome.js';
 import { canonicalText } from '../canonical.js';
 import type { EntryData } from '../entry.js';
 import type { RecordState } from '../state.js';
@@ -42,13 +43,23 @@ function lastAbout(state: RecordState, { head, item }: EntryData['gasket-checked
   return last;
 }
 
-export function decidePlaced(state: RecordState, data: EntryData['fastener-placed']): Decision {
+/** The joint and the row of its fastener map that an entry speaks of. */
+function holeOf(
+  state: RecordState,
+  data: { readonly joint: string; readonly hole: string },
+): Outcome<{ readonly joint: Joint; readonly row: MapRow }, Refusal> {
   const found = jointOf(state, data.joint);
   if (!found.ok) return found;
   const { joint } = found.value;
   const row = fastenerMap(joint, state.facts).rows.find((one) => one.hole.id === data.hole);
   const valid = joint.holes.map((hole) => hole.id);
-  if (row === undefined) return refused({ code: 'unknown-hole', hole: data.hole, valid });
+  return row === undefined ? refused({ code: 'unknown-hole', hole: data.hole, valid }) : done({ joint, row });
+}
+
+export function decidePlaced(state: RecordState, data: EntryData['fastener-placed']): Decision {
+  const found = holeOf(state, data);
+  if (!found.ok) return found;
+  const { joint, row } = found.value;
   const { placed } = row.fastener;
   if (placed !== undefined && canonicalText(placed) === canonicalText(data)) return nothingToAdd;
   const judgement = judgePlaced(joint, data);
@@ -75,12 +86,9 @@ const otherInstance = (hole: string, expected: number, given: number): Refusal =
 
 /** A fastener already taken out of service is not doubted twice. */
 export function decideDoubted(state: RecordState, data: EntryData['fastener-doubted']): Decision {
-  const found = jointOf(state, data.joint);
+  const found = holeOf(state, data);
   if (!found.ok) return found;
-  const { joint } = found.value;
-  const row = fastenerMap(joint, state.facts).rows.find((one) => one.hole.id === data.hole);
-  const valid = joint.holes.map((hole) => hole.id);
-  if (row === undefined) return refused({ code: 'unknown-hole', hole: data.hole, valid });
+  const { row } = found.value;
   const { instance, waits } = row.fastener;
   if (waits === 'doubted' && data.instance === instance - 1) return nothingToAdd;
   if (waits !== undefined || data.instance !== instance) {

@@ -3,6 +3,7 @@ import { answer, defineCalculation } from '../../catalogue/index.js';
 import { deadCentres as find } from '../dead-centres.js';
 import { rodTooShort } from './faults.js';
 import { pinOffset, rodLength, stroke } from './inputs.js';
+import { topHeight } from './outputs.js';
 
 export const deadCentres = defineCalculation({
   id: 'crank.dead-centres',
@@ -20,13 +21,7 @@ export const deadCentres = defineCalculation({
       unit: 'deg',
       places: 3,
     },
-    topHeight: {
-      kind: 'length',
-      symbol: 'ht',
-      meaning: 'pin above the crankshaft centre at the top',
-      unit: 'mm',
-      places: 3,
-    },
+    topHeight,
     bottomHeight: {
       kind: 'length',
       symbol: 'hb',

@@ -6,6 +6,7 @@ import { pistonMotion } from '../motion.js';
 import { peakSpeedAngle } from '../peak-speed.js';
 import { rodTooShort } from './faults.js';
 import { crankSpeed, pinOffset, rodLength, stroke } from './inputs.js';
+import { topHeight } from './outputs.js';
 
 export const peakSpeed = defineCalculation({
   id: 'crank.peak-speed',
@@ -16,13 +17,7 @@ export const peakSpeed = defineCalculation({
   outputs: {
     angle: { kind: 'angle', symbol: 'θp', meaning: 'crank angle of the highest speed', unit: 'deg', places: 4 },
     speed: { kind: 'speed', symbol: 'v', meaning: 'highest piston speed', unit: 'm/s', places: 3 },
-    topHeight: {
-      kind: 'length',
-      symbol: 'ht',
-      meaning: 'pin above the crankshaft centre at the top',
-      unit: 'mm',
-      places: 3,
-    },
+    topHeight,
     pinHeight: { kind: 'length', symbol: 'h', meaning: 'pin above the crankshaft centre at θp', unit: 'mm', places: 3 },
     time: { kind: 'time', symbol: 't', meaning: 'time from top dead centre to θp', unit: 'ms', places: 4 },
   },

@@ -13,6 +13,14 @@ export const thread = {
   },
 } as const;
 
+export const nominalDiameter = {
+  kind: 'length',
+  symbol: 'D',
+  meaning: 'nominal diameter',
+  unit: 'mm',
+  range: { above: 0, to: mm(200) },
+} as const;
+
 export const preload = {
   kind: 'force',
   symbol: 'F',

@@ -1,7 +1,6 @@
-import { mm } from '../../../quantity/index.js';
 import { answer, defineCalculation } from '../../catalogue/index.js';
 import { torqueByNutFactor } from '../torque.js';
-import { nutFactor, preload } from './inputs.js';
+import { nominalDiameter, nutFactor, preload } from './inputs.js';
 
 export const nutFactorTorque = defineCalculation({
   id: 'fasteners.nut-factor-torque',
@@ -9,13 +8,7 @@ export const nutFactorTorque = defineCalculation({
   title: 'Torque of a preload, short form',
   summary: 'Tightening torque from the nut factor of a named lubricant.',
   inputs: {
-    diameter: {
-      kind: 'length',
-      symbol: 'D',
-      meaning: 'nominal diameter',
-      unit: 'mm',
-      range: { above: 0, to: mm(200) },
-    },
+    diameter: nominalDiameter,
     preload,
     nutFactor,
     lubricant: {

@@ -1,8 +1,7 @@
-import { mm } from '../../../quantity/index.js';
 import { answer, defineCalculation } from '../../catalogue/index.js';
 import { nutFactorRanges, surfaces } from '../nut-factors.js';
 import { torqueByNutFactor } from '../torque.js';
-import { preload } from './inputs.js';
+import { nominalDiameter, preload } from './inputs.js';
 
 export const surfaceTorque = defineCalculation({
   id: 'fasteners.surface-torque',
@@ -10,13 +9,7 @@ export const surfaceTorque = defineCalculation({
   title: 'Band of torques for a preload and a kind of surface',
   summary: 'Short form with the printed range of the nut factor: shown as a band, never as one number.',
   inputs: {
-    diameter: {
-      kind: 'length',
-      symbol: 'D',
-      meaning: 'nominal diameter',
-      unit: 'mm',
-      range: { above: 0, to: mm(200) },
-    },
+    diameter: nominalDiameter,
     preload,
     surface: { kind: 'choice', symbol: 'surface', meaning: 'surface and lubricant', choices: surfaces },
   },

@@ -1,6 +1,7 @@
 import { degrees } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
-import { crankDegrees, MOST_CYLINDERS } from '../../crank/index.js';
+import { firingOrder, intervals } from '../../crank/entries/inputs.js';
+import { crankDegrees } from '../../crank/index.js';
 import { planValveStops } from '../plan-stops.js';
 import type { PlannedStop, ValveSide } from '../types.js';
 import { describePlanFault, describeRefusal } from '../words.js';
@@ -18,22 +19,8 @@ export const crankStops = defineCalculation({
   title: 'Fewest crank stops for setting all valves',
   summary: 'Where to stop the crank, turning only forward, and which valves to set at each stop.',
   inputs: {
-    firingOrder: {
-      kind: 'count',
-      symbol: 'order',
-      meaning: 'firing order: each cylinder number once',
-      range: { from: 1, to: MOST_CYLINDERS },
-      list: true,
-    },
-    intervals: {
-      kind: 'angle',
-      symbol: 'intervals',
-      meaning: 'crank angle from each firing to the next, the last back to the first; left out means even',
-      unit: 'deg',
-      range: { from: 0, to: degrees(720) },
-      list: true,
-      optional: true,
-    },
+    firingOrder,
+    intervals,
     ...camEventsIfKnown,
     margin,
     stops: {
