@@ -95,7 +95,9 @@ function readChoice(place: Place, spec: ChoiceInput, raw: unknown): ReadOne {
 }
 
 function readText(place: Place, spec: TextInput, raw: unknown): ReadOne {
-  const value = typeof raw === 'string' ? spec.read(raw) : undefined;
-  if (typeof raw === 'string' && value !== undefined) return done({ value, text: raw.trim() });
+  // A text may be all digits, and a file then holds it as a number: 10 degrees of freedom beside "inf".
+  const text = typeof raw === 'number' ? String(raw) : raw;
+  const value = typeof text === 'string' ? spec.read(text) : undefined;
+  if (typeof text === 'string' && value !== undefined) return done({ value, text: text.trim() });
   return wrongShape(place, raw, spec.expected);
 }

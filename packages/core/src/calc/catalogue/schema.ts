@@ -48,7 +48,7 @@ function valueSchema(spec: InputSpec): JsonObject {
     case 'choice':
       return { enum: [...spec.choices] };
     case 'text':
-      return { type: 'string', minLength: 1 };
+      return { type: ['string', 'number'], minLength: 1 };
   }
 }
 
