@@ -19,4 +19,6 @@ export {
 } from './joints.js';
 export type * from './model.js';
 export { headName, headOfCylinder, holeName, valveName } from './names.js';
+export { fastenerReach, ownReach, type Reach } from './reach.js';
+export { threadDiameter } from './thread-diameter.js';
 export { sameValve, valveKey, valveOfKey, valvesOf } from './valves.js';

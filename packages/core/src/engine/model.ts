@@ -216,7 +216,10 @@ export interface Hole {
   readonly fastener: string;
   readonly at?: Place;
   readonly opensInto: 'blind' | 'water' | 'oil' | 'air' | 'not-stated';
+  /** How deep the hole takes a fastener, from the face in which it begins. */
   readonly depth?: Stated<Length>;
+  /** What the fastener passes through before that face: head or cap, gasket, washer. */
+  readonly clamped?: Stated<Length>;
   readonly onThread: ThreadTreatment;
   readonly underHead: ThreadTreatment;
 }

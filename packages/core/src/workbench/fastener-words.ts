@@ -41,7 +41,7 @@ export function judgementWords(judgement: FastenerJudgement): string {
     case 'wrong-kind':
       return `Hole ${hole}: another fastener belongs here.${wanted}`;
     case 'too-long':
-      return `Hole ${hole}: too long${by}${judgement.bottoms ? '; it bottoms before it clamps' : ''}.${wanted}`;
+      return `Hole ${hole}: too long${by}${judgement.reach?.bottoms ? bottomWords(judgement) : ''}.${wanted}`;
     case 'too-short':
       return `Hole ${hole}: too short${by}; too little thread is engaged.${wanted}`;
     case 'past-limit':
@@ -55,4 +55,10 @@ export function judgementWords(judgement: FastenerJudgement): string {
     case 'unknown-hole':
       return `Hole ${hole} is not in this joint.`;
   }
+}
+
+/** A bolt that meets the bottom shows its torque on the wrench and clamps nothing. */
+function bottomWords({ reach }: FastenerJudgement): string {
+  const into = reach === undefined ? '' : ` ${formatQuantity('length', reach.into, 'mm', 1)} into the hole`;
+  return `; it reaches${into} and bottoms before it clamps`;
 }

@@ -59,3 +59,40 @@ describe('doubts that do not stop the work', () => {
     expect(codes(JOINT.replace('20 N·m', '330 N·m (204 lb-ft)'))).toEqual(['units-disagree']);
   });
 });
+
+describe('a bolt and the depth of its hole (a bolt that bottoms reads torque without clamping, fasteners-open.md O-32)', () => {
+  const sheet = (hole: string, joint = '') =>
+    JOINT.replace('thread: M10 }', 'thread: M10x1.5, length: 100 mm }')
+      .replace('fastener: bolt }]', `fastener: bolt, ${hole} }]`)
+      .replace('    order: 1-4', `${joint}    order: 1-4`);
+  const cautions = (hole: string, joint = '') => engineOf(sheet(hole, joint)).cautions;
+  const codes = (hole: string, joint = '') => cautions(hole, joint).map((each) => each.code);
+
+  it.each([
+    // 100 mm less 70 mm leaves 30 mm.
+    ['opensInto: blind, depth: 30 mm, clamped: 70 mm', []],
+    ['opensInto: blind, depth: 29.9 mm, clamped: 70 mm', ['bottoms']],
+    ['depth: 29.9 mm, clamped: 70 mm', ['bottoms']],
+    ['opensInto: water, onThread: sealer, depth: 29.9 mm, clamped: 70 mm', []],
+    // The gasket is 0.3 mm thinner at its least: then it bottoms.
+    ['opensInto: blind, depth: 30.1 mm, clamped: 69.8..70.1 mm', ['bottoms']],
+    // 10 mm are one diameter of an M10 thread.
+    ['clamped: 90 mm', []],
+    ['clamped: 90.1 mm', ['little-thread']],
+    ['opensInto: air, depth: 9 mm, clamped: 70 mm', ['little-thread']],
+    ['opensInto: blind, depth: 30 mm', []],
+  ])('%s', (hole, expected) => {
+    expect(codes(hole)).toEqual(expected);
+  });
+
+  it('names the holes, the reach and the depth in one line', () => {
+    expect(cautions('opensInto: blind, depth: 25 mm, clamped: 70 mm')[0]?.message).toBe(
+      'joints[0].holes: holes 1, 2, 3, 4: the head bolt reaches 30.0 mm past what it clamps, the hole is 25 mm deep; it would bottom before it clamps',
+    );
+  });
+
+  it('the thickness stated once for the joint holds for every hole that does not say its own', () => {
+    expect(codes('opensInto: blind, depth: 29 mm', '    clamped: 70 mm\n')).toEqual(['bottoms']);
+    expect(codes('opensInto: blind, depth: 29 mm, clamped: 72 mm', '    clamped: 70 mm\n')).toEqual([]);
+  });
+});

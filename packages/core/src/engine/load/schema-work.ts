@@ -33,7 +33,8 @@ const hole = z.strictObject({
   x: place.x.optional(),
   y: place.y.optional(),
   opensInto: z.enum(['blind', 'water', 'oil', 'air', 'not-stated']).optional(),
-  depth: length('Usable depth of the hole.', '62 mm').optional(),
+  depth: length('How deep the hole takes a fastener, from the face in which it begins.', '62 mm').optional(),
+  clamped: length('What the fastener passes through before that face: head, gasket, washer.', '84 mm').optional(),
   onThread: treatment.optional(),
   underHead: treatment.optional(),
 });
@@ -68,6 +69,7 @@ export const joint = z.strictObject({
     .optional(),
   fasteners: z.array(fastener).min(1).max(40),
   holes: z.array(hole).min(1).max(MOST_HOLES),
+  clamped: length('For every hole that does not say its own.', '84 mm').optional(),
   order: z
     .union([selection, z.strictObject({ holes: selection, from: from.optional() })])
     .meta({ description: 'Visiting order of a whole pass. Leave it out where the manual prints none.' })

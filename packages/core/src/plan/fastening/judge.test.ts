@@ -6,13 +6,17 @@ import { judgeFastener, judgePlaced, lengthTolerance } from './judge.js';
 // Trade facts of this file: common practice, no source.
 const long = (id: string, length: number, over = {}) =>
   bolt({ id, length: { text: `${length} mm`, value: mm(length), from: invented }, ...over });
+const size = (length: number) => ({ text: `${length} mm`, value: mm(length), from: invented });
 const joint = jointOf({
   fasteners: [long('long', 95), long('middle', 94), long('short', 60)],
   holes: [
     hole('1', { fastener: 'long' }),
     hole('2', { fastener: 'short', onThread: 'sealer' }),
-    hole('3', { fastener: 'short', depth: { text: '60.5 mm', value: mm(60.5), from: invented } }),
-    hole('4', { fastener: 'short', depth: { text: '30 mm', value: mm(30), from: invented } }),
+    hole('3', { fastener: 'short', depth: size(20.5), clamped: size(40) }),
+    hole('4', { fastener: 'short', depth: size(30) }),
+    hole('5', { fastener: 'short', clamped: size(49.5) }),
+    hole('6', { fastener: 'short', opensInto: 'water', depth: size(20.5), clamped: size(40) }),
+    hole('7', { fastener: 'short', depth: size(19), clamped: size(40) }),
   ],
   stages: [torque(30)],
 });
@@ -61,15 +65,32 @@ describe('a fastener for a hole', () => {
     expect(lengthTolerance(joint, mm(95))).toBeCloseTo(0.0005, 12);
   });
 
-  it('bottoms when it is longer than the hole is deep, even within the tolerance', () => {
-    expect(verdict('3', { length: mm(60.4) })).toMatchObject({ verdict: 'right', bottoms: false });
-    expect(verdict('3', { length: mm(60.8) })).toMatchObject({ verdict: 'too-long', bottoms: true });
+  it('bottoms when what is left of its length beyond the head is more than the hole is deep', () => {
+    // 60 mm under the head, 40 mm clamped: 20 mm reach into 20.5 mm.
+    expect(verdict('3', { length: mm(60) })).toMatchObject({ verdict: 'right', reach: { bottoms: false } });
+    expect(verdict('3', { length: mm(60.5) })).toMatchObject({ verdict: 'right', reach: { bottoms: false } });
+    // Within the tolerance of 1 mm, and still too long.
+    expect(verdict('3', { length: mm(60.6) })).toMatchObject({ verdict: 'too-long', reach: { bottoms: true } });
+    expect(verdict('3', { fastener: 'long' })).toMatchObject({ verdict: 'too-long', reach: { bottoms: true } });
+    expect(verdict('3', { length: mm(60) }).reach?.into).toBeCloseTo(0.02, 9);
   });
 
-  it('tells nothing about bottoming where the depth is counted from the face of the block', () => {
-    const judged = verdict('4', { length: mm(60) });
-    expect(judged.verdict).toBe('right');
-    expect(judged.bottoms).toBeUndefined();
+  it('is too short when less than one diameter of thread is left for the hole', () => {
+    // M10, 49.5 mm clamped: 60 mm leave 10.5 mm, 59.4 mm leave 9.9 mm.
+    expect(verdict('5', { length: mm(60) })).toMatchObject({ verdict: 'right', reach: { shallow: false } });
+    expect(verdict('5', { length: mm(59.4) })).toMatchObject({ verdict: 'too-short', reach: { shallow: true } });
+  });
+
+  it('cannot bottom in a hole that opens into water, and nothing is told where the clamped thickness is not stated', () => {
+    expect(verdict('6', { length: mm(60.9) })).toMatchObject({ verdict: 'right' });
+    expect(verdict('6', { length: mm(60.9) }).reach).not.toHaveProperty('bottoms');
+    expect(verdict('4', { length: mm(60) }).verdict).toBe('right');
+    expect(verdict('4', { length: mm(60) }).reach).toBeUndefined();
+  });
+
+  it('stops nobody by figures that the right fastener itself contradicts: one of them is misprinted', () => {
+    expect(verdict('7', { length: mm(60) })).toMatchObject({ verdict: 'right' });
+    expect(verdict('7', { length: mm(60) }).reach).toBeUndefined();
   });
 
   it('is not right while nobody has said what it is', () => {

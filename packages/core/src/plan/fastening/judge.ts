@@ -2,9 +2,12 @@
 import {
   type FastenerKind,
   fastenerOfHole,
+  fastenerReach,
   type Hole,
   holeById,
   type Joint,
+  ownReach,
+  type Reach,
   type Stated,
   type ThreadTreatment,
 } from '../../engine/index.js';
@@ -39,8 +42,8 @@ export interface FastenerJudgement {
   /** Where a length was compared: how far it is off, signed, and how far it may be. */
   readonly off?: Length;
   readonly tolerance?: Length;
-  /** Longer than the hole is deep; absent where the sheet's depth does not tell. */
-  readonly bottoms?: boolean;
+  /** How it reaches into the hole; absent where the sheet does not say what is clamped. */
+  readonly reach?: Reach;
 }
 
 const WIDEST_TOLERANCE = 0.001;
@@ -58,8 +61,9 @@ export function lengthTolerance(joint: Joint, expected: Length): Length {
 /**
  * Judges a fastener for a hole by what was stated: kind, measured length under the head, and what is on it.
  *
- * A measured length counts before the length of a stated kind. Too long means that it may bottom in the hole or reach
- * into water; too short means too little thread engaged. A length of exactly the tolerance passes.
+ * A measured length counts before the length of a stated kind. Too long means that it bottoms in the hole, or is longer
+ * than the tolerance allows and may; too short means too little thread engaged. A length of exactly the tolerance passes
+ * unless its reach says otherwise.
  */
 export function judgeFastener(joint: Joint, holeId: string, stated: StatedFastener): FastenerJudgement {
   const hole = holeById(joint, holeId);
@@ -73,7 +77,7 @@ export function judgeFastener(joint: Joint, holeId: string, stated: StatedFasten
   return { ...base, ...sized, verdict: judgeRest(hole, expected, stated) };
 }
 
-type Sized = Pick<FastenerJudgement, 'verdict' | 'off' | 'tolerance' | 'bottoms'>;
+type Sized = Pick<FastenerJudgement, 'verdict' | 'off' | 'tolerance' | 'reach'>;
 
 /** A nanometre covers the rounding of sizes that a person typed as exactly the tolerance apart. */
 const ROUNDING = 1e-9;
@@ -82,21 +86,21 @@ function judgeLength(joint: Joint, hole: Hole, expected: FastenerKind, length: L
   if (expected.length === undefined) return { verdict: 'right' };
   const tolerance = lengthTolerance(joint, expected.length.value);
   const off = outside(length, expected.length);
-  const bottoms = bottomsIn(hole, expected.length.value, length);
-  const measured = { off, tolerance, ...(bottoms !== undefined && { bottoms }) };
-  if (off > tolerance + ROUNDING || bottoms === true) return { verdict: 'too-long', ...measured };
-  if (off < -tolerance - ROUNDING) return { verdict: 'too-short', ...measured };
+  const reach = reachIn(hole, expected, length);
+  const measured = { off, tolerance, ...(reach && { reach }) };
+  if (off > tolerance + ROUNDING || reach?.bottoms) return { verdict: 'too-long', ...measured };
+  if (off < -tolerance - ROUNDING || reach?.shallow) return { verdict: 'too-short', ...measured };
   const limit = expected.use === 'reuse-to-length' ? expected.lengthLimit?.value : undefined;
   return { verdict: limit !== undefined && length > limit + ROUNDING ? 'past-limit' : 'right', ...measured };
 }
 
 /**
- * Whether a fastener is longer than its hole is deep. A depth that is less than the length of the right fastener is
- * counted from the face of the block, not from under the head: then the grip is missing and nothing can be told.
+ * Reach of a fastener of this length. Where the sheet's own fastener already bottoms or engages too little by the sheet's
+ * figures, one of them is misprinted: the sheet carries a caution, and nobody is stopped by them here.
  */
-function bottomsIn({ depth }: Hole, expected: Length, length: Length): boolean | undefined {
-  if (depth === undefined || depth.value < expected - ROUNDING) return undefined;
-  return length > depth.value + ROUNDING;
+function reachIn(hole: Hole, expected: FastenerKind, length: Length): Reach | undefined {
+  const own = ownReach(hole, expected);
+  return own?.bottoms || own?.shallow ? undefined : fastenerReach(hole, expected, length);
 }
 
 /** How far a length lies outside the printed window, or from the printed single size; signed. */

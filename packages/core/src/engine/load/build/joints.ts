@@ -88,6 +88,7 @@ function buildFastener(raw: RawJoint, index: number, from: From, path: Path, rea
 }
 
 function buildHoles(raw: RawJoint, from: From, path: Path, reader: SheetReader): readonly Hole[] {
+  const usual = reader.stated('length', raw.clamped, [...path, 'clamped'], from);
   const holes = raw.holes.flatMap((one, index): readonly Hole[] => {
     const at: Path = [...path, 'holes', index];
     if ((one.id === undefined) === (one.ids === undefined)) {
@@ -105,12 +106,14 @@ function buildHoles(raw: RawJoint, from: From, path: Path, reader: SheetReader):
     }
     const place = placeOf(one, at, reader);
     const depth = reader.stated('length', one.depth, [...at, 'depth'], from);
+    const clamped = reader.stated('length', one.clamped, [...at, 'clamped'], from) ?? usual;
     return (ids ?? []).map((id) => ({
       id,
       fastener: one.fastener,
       ...given('at', place),
       opensInto: one.opensInto ?? 'not-stated',
       ...given('depth', depth),
+      ...given('clamped', clamped),
       onThread: one.onThread ?? 'not-stated',
       underHead: one.underHead ?? 'not-stated',
     }));
