@@ -1,19 +1,21 @@
 interface BigTargetProps {
+  /** What is asked, e.g. "Tighten hole 7 to". */
   readonly name: string;
-  /** Number and unit as they stand on the sheet. */
+  /** Number and unit as they stand on the sheet; words where the sheet gives no number. */
   readonly text: string;
-  readonly origin?: string;
 }
 
-/** The one number being worked on, to be read from the far side of the block. */
-export function BigTarget({ name, text, origin }: BigTargetProps) {
+/** The one number being worked on, to be read from the far side of the block. Words do not stand that large. */
+export function BigTarget({ name, text }: BigTargetProps) {
+  const isNumber = /\d/.test(text);
   return (
     <div className="target">
-      <span className="target-name">{name}</span>
-      <strong className="target-number" data-current-number>
-        {text}
-      </strong>
-      {origin && <span className="target-origin">{origin}</span>}
+      <h2 className="step-lead">{name}</h2>
+      {text !== '' && (
+        <p className={isNumber ? 'target-number' : 'step-lead'} data-current-number={isNumber || undefined}>
+          {text}
+        </p>
+      )}
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useId, useRef, useState } from 'react';
 import type { Action } from '../keys/index.js';
-import { bounceGuard } from '../keys/index.js';
+import { notABounce } from '../keys/index.js';
 import { ActButton } from './act-button.js';
 import { complaintWords } from './complaint-words.js';
 import { emptyBuffer, type KeyBuffer, type Keyed, pressKey, shownNumber, takeText } from './key-buffer.js';
@@ -31,7 +31,6 @@ export function NumberEntry({
 }: NumberEntryProps) {
   const id = useId();
   const field = useRef<HTMLInputElement>(null);
-  const guard = useRef(bounceGuard());
   const [buffer, setBuffer] = useState<KeyBuffer>(emptyBuffer);
   const [cleared, setCleared] = useState<KeyBuffer>();
   const [complaint, setComplaint] = useState('');
@@ -75,7 +74,7 @@ export function NumberEntry({
     available: true,
     run: () => record(answered),
   };
-  const guarded = () => guard.current.allows('record', performance.now()) && record(answered);
+  const guarded = () => notABounce('record') && record(answered);
   const onKey = (event: KeyboardEvent) => {
     // A held Backspace would wipe a reading that the person cannot see being wiped.
     if (event.key === 'Backspace' && event.repeat) event.preventDefault();

@@ -56,7 +56,7 @@ export function YouWereHere({ reason, resume, carryOn }: YouWereHereProps) {
       )}
       <button
         type="button"
-        className="act"
+        className="act apart"
         data-bench-control="carry-on"
         aria-disabled={!ready}
         onClick={() => ready && carryOn(seen, answer)}

@@ -10,7 +10,8 @@ interface FigureViewProps {
   /** The place that the screen is about now. */
   readonly current?: string;
   readonly caption?: string;
-  /** On a phone shows it through a window of about a third of the screen's height, which follows the current place. */
+  /** On a phone shows it through a window of about a third of the screen's height, which follows the current place
+   * and is closed while there is none. */
   readonly low?: boolean;
   /** Leaves out the long names of all parts but the current one, where so many would cover each other. */
   readonly fewNames?: boolean;
@@ -45,7 +46,7 @@ export function FigureView({ figure, onTouch, current, caption, low = false, few
   };
 
   return (
-    <figure className={low ? 'drawing drawing-low' : 'drawing'}>
+    <figure className={`drawing${low ? ' drawing-low' : ''}${low && current === undefined ? ' drawing-idle' : ''}`}>
       <div ref={sheet} className="drawing-sheet">
         {/* The click reaches the places by their keys as well; on the sheet itself it only finds the nearest one. */}
         {/* biome-ignore lint/a11y/useKeyWithClickEvents: see above */}

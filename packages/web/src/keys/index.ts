@@ -1,3 +1,3 @@
 export { type Action, keyWords } from './action.js';
 export { type BounceGuard, bounceGuard, bounceTime } from './bounce.js';
-export { useActions } from './use-actions.js';
+export { notABounce, useActions } from './use-actions.js';

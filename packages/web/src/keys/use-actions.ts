@@ -2,6 +2,12 @@ import { useCallback, useEffect, useRef } from 'react';
 import type { Action } from './action.js';
 import { bounceGuard } from './bounce.js';
 
+/** One for the whole page: a bounce often lands on the next step, which is another component with the same action. */
+const guard = bounceGuard();
+
+/** True when an action of this name may run now; false for a bounce of hand or pedal. */
+export const notABounce = (name: string): boolean => guard.allows(name, performance.now());
+
 const typingPlaces = 'input, textarea, select, [contenteditable="true"]';
 const pressable = 'button, a[href], summary, [role="button"], [role="slider"]';
 
@@ -23,13 +29,12 @@ function takenByFocus(event: KeyboardEvent): boolean {
  */
 export function useActions(actions: readonly Action[]): (name: string) => void {
   const current = useRef(actions);
-  const guard = useRef(bounceGuard());
   useEffect(() => {
     current.current = actions;
   });
   const run = useCallback((name: string) => {
     const action = current.current.find((a) => a.name === name);
-    if (!action?.available || !guard.current.allows(name, performance.now())) return;
+    if (!action?.available || !notABounce(name)) return;
     action.run();
   }, []);
   useEffect(() => {

@@ -56,15 +56,15 @@ export function EditSheet({ start, from, mayAdopt, chooseAgain }: EditSheetProps
               spellCheck={false}
               autoCapitalize="none"
               value={text}
-              rows={24}
+              rows={16}
               aria-describedby={`${id}-found`}
               aria-invalid={(checked?.faults.length ?? 0) > 0}
               onChange={(event) => setText(event.target.value)}
             />
           </div>
+          <div id={`${id}-found`}>{checked && <Faults checked={checked} goTo={goTo} />}</div>
         </section>
       </div>
-      <div id={`${id}-found`}>{checked && <Faults checked={checked} goTo={goTo} />}</div>
       <AdoptSheet text={text} {...(checked ? { checked } : {})} stale={stale} mayAdopt={mayAdopt} />
     </div>
   );

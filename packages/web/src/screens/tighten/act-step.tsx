@@ -1,66 +1,54 @@
 import type { Joint } from '@gudgeon/core/engine';
 import { type Seen, skipName } from '@gudgeon/core/plan';
-import type { ActView, TightenView } from '@gudgeon/core/workbench';
-import { useEffect, useState } from 'react';
-import { AnswerButtons, answerActions, NumberEntry, Progress, Reasoned, say, sayAgain } from '../../bench/index.js';
+import type { ActView, Bench, TightenView } from '@gudgeon/core/workbench';
+import { useEffect } from 'react';
+import { AnswerButtons, answerActions, BigTarget, Progress, Reasoned, say, sayAgain } from '../../bench/index.js';
 import { useActions } from '../../keys/index.js';
 import { type Recorder, Said } from '../../shell/index.js';
-import { parseReading, type TypedReading } from './reading.js';
+import { StretchStep } from './stretch-step.js';
 
 interface ActStepProps {
   readonly view: TightenView;
   readonly act: ActView;
   readonly joint: Joint;
+  readonly bench: Bench;
   readonly recorder: Recorder;
   /** Tells that a hand is at work here, so that a later pause can be noticed. */
   readonly begin: () => void;
 }
 
 /** One fastener, one target, one answer. */
-export function ActStep({ view, act, joint, recorder, begin }: ActStepProps) {
-  const [reading, setReading] = useState<TypedReading>();
+export function ActStep({ view, act, joint, bench, recorder, begin }: ActStepProps) {
   useEffect(() => say(act.spoken), [act.spoken]);
   const give = (answer: { readonly id: string; readonly label: string }) => {
     begin();
     const { stage, hole, instance, round, printed } = act;
     const data = { joint: joint.id, stage, hole, instance, round, target: printed, seen: answer.id as Seen };
-    const done = reading ? { ...data, reading: reading.reading } : data;
-    recorder.record(
-      { kind: 'act-done', data: done },
-      `${hole === 'all' ? 'Joint' : `Hole ${hole}`}: ${answer.label}`,
-      reading?.raw,
-    );
+    recorder.record({ kind: 'act-done', data }, `${hole === 'all' ? 'Joint' : `Hole ${hole}`}: ${answer.label}`);
   };
   const actions = answerActions(act.answers, give);
   const run = useActions([
-    ...(act.reading && !reading ? [] : actions),
+    ...(act.reading ? [] : actions),
     { name: 'again', label: 'Say it again', keys: ['r'], available: true, run: sayAgain },
   ]);
   return (
     <>
       <Progress {...view.progress} />
       <section className="step" aria-live="polite" data-hole={act.hole} data-stage={act.stage}>
-        <p className="step-lead">{act.lead}</p>
-        {act.number !== '' && (
-          <p className="target-number" data-current-number>
-            {act.number} <span className="target-unit">{act.unit}</span>
-          </p>
-        )}
+        <BigTarget name={act.lead} text={`${act.number} ${act.unit}`.trim()} />
         {act.note && <p>{act.note}</p>}
-        {act.reading && reading && <p className="step-lead">Read: {reading.text}</p>}
       </section>
-      {act.reading && !reading ? (
-        <NumberEntry
-          slot={`${act.lead}: ${act.reading.name}`}
-          unit={act.reading.unit}
-          sign
-          recordLabel="Take this reading"
-          onRecord={(raw, shown) => setReading(parseReading(raw, shown, act.reading?.unit ?? 'mm'))}
-        />
+      {act.reading ? (
+        <StretchStep act={act} joint={joint.id} bench={bench} recorder={recorder} begin={begin} />
       ) : (
         <AnswerButtons answers={act.answers} actions={actions} run={run} />
       )}
       <Said recorder={recorder} />
+      {view.hindrances.map((open) => (
+        <p key={open.code} className="still-open">
+          Still open: {open.words}
+        </p>
+      ))}
       {view.next && (
         <p className="next-step">
           Then: {view.next.lead} {view.next.number} {view.next.unit}

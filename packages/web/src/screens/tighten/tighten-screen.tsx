@@ -48,7 +48,7 @@ function Tighten({ open, jointId }: { readonly open: OpenJob; readonly jointId: 
             )}
             <div className="bench">
               {look && <LookForMark joint={jointId} bench={bench} look={look} recorder={recorder} />}
-              {!look && <Hindrances hindrances={view.hindrances} />}
+              {!look && !current && <Hindrances hindrances={view.hindrances} />}
               {place && (
                 <Link className="act" data-bench-control="place" href={`${engine}/fasteners/${view.joint}`}>
                   Hole {place.hole}: fasteners
@@ -60,6 +60,7 @@ function Tighten({ open, jointId }: { readonly open: OpenJob; readonly jointId: 
                   view={view}
                   act={current}
                   joint={joint}
+                  bench={bench}
                   recorder={recorder}
                   begin={away.back}
                 />

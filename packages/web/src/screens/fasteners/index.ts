@@ -1,0 +1,1 @@
+export { FastenersScreen } from './fasteners-screen.js';
