@@ -1,12 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 
-/** Paths of modules that must stay out of the first script; each names the chunk it goes to. */
-const laterChunks: readonly [RegExp, string][] = [
-  [/node_modules\/(zod|yaml)\//, 'sheet-language'],
-  [/core\/src\/engine\/load\//, 'sheet-language'],
-];
-
 export default defineConfig(({ mode }) => ({
   base: '/',
   plugins: [react()],
@@ -21,11 +15,11 @@ export default defineConfig(({ mode }) => ({
     // Small files as data: addresses would need a wider content policy.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    rollupOptions: {
-      output: {
-        manualChunks: (id: string) => laterChunks.find(([pattern]) => pattern.test(id))?.[1],
-      },
+  },
+  // The server answers only to its own address, so the proxy speaks in its name.
+  server: {
+    proxy: {
+      '/api': { target: 'http://127.0.0.1:4730', changeOrigin: true, headers: { origin: 'http://127.0.0.1:4730' } },
     },
   },
-  server: { proxy: { '/api': 'http://127.0.0.1:4180' } },
 }));
