@@ -21,9 +21,9 @@ export function readDegreesList(flag: string, text: string, problems: string[]):
   return text.split(',').flatMap((part) => readDegrees(flag, part, problems) ?? []);
 }
 
-/** A firing order, with commas as in 1,3,4,2 or with hyphens as the trade writes it: 1-3-4-2. */
+/** A firing order, with commas as in 1,3,4,2, with hyphens as the trade writes it, 1-3-4-2, or with blanks. */
 export function readOrder(text: string, problems: string[]): number[] {
-  const parts = text.includes(',') ? text.split(',') : text.split('-');
+  const parts = text.trim().split(text.includes(',') ? ',' : text.includes('-') ? '-' : /\s+/);
   return parts.flatMap((part) => {
     if (/^\d+$/.test(part.trim())) return Number(part);
     problems.push(`--order: "${part.trim()}" is not a cylinder number; write an order such as 1,3,4,2`);

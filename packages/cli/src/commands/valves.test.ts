@@ -119,6 +119,16 @@ cam:
     expect(plan.stops[0].margins[0]).toEqual({ cylinder: 1, valve: 'intake', degrees: 130 });
   });
 
+  it('refuses a sheet that prints no firing order, and says how to give one', async () => {
+    const silent = sheet.replace(/ *firingOrder: .*\n/, '');
+    expect((await gudgeon(['valves', '-', '--json'], { '-': silent })).err).toEqual([
+      expect.stringMatching(/^standard input: the sheet prints no firing order; give one with --order/),
+    ]);
+    expect(await gudgeon(['valves', '-', '--order', '1,3,4,2', '--json'], { '-': silent })).toMatchObject({ code: 0 });
+    const short = await gudgeon(['valves', '-', '--order', '1,3,2'], { '-': silent });
+    expect(short.err).toEqual(['--order: 3 cylinders given; the engine of the sheet has 4']);
+  });
+
   it('names each fault of a sheet with its line', async () => {
     const said = await gudgeon(['valves', 'four.yaml'], { 'four.yaml': sheet.replace('1-3-4-2', '1-3-3-2') });
     expect(said.code).toBe(2);
@@ -156,6 +166,13 @@ describe('gudgeon valves refuses with exit code 2 and one line a problem', () =>
   it('names all problems of one call', async () => {
     const said = await gudgeon(['valves', '--order', '1,1', '--intervals', '1,2', '--cam', 'io=1,ic=2,eo=3,ec=999']);
     expect(said.err).toHaveLength(3);
+  });
+});
+
+describe('gudgeon valves reads', () => {
+  it.each(['1,3,4,2', ' 1, 3 ,4,2 ', '1-3-4-2', '1 3 4 2'])('a firing order written as "%s"', async (order) => {
+    const { out } = await gudgeon(['valves', '--order', order, '--json']);
+    expect(JSON.parse(out).stops[0]).toMatchObject({ crankDegrees: 0, intake: [1, 2], exhaust: [1, 3] });
   });
 });
 

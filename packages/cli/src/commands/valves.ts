@@ -7,6 +7,7 @@ import {
   type ValveTimingInput,
   valveTiming,
 } from '@gudgeon/core/calc/valve-setting';
+import type { Engine } from '@gudgeon/core/engine';
 import { loadSheet } from '@gudgeon/core/engine/load';
 import { degrees } from '@gudgeon/core/quantity';
 import type { Command } from 'commander';
@@ -23,13 +24,28 @@ interface Flags {
   readonly json?: boolean;
 }
 
-/** Layout and cam card of a sheet. */
-async function fromSheet(path: string, io: Io): Promise<ValveTimingInput> {
+const nameOf = (path: string): string => (path === '-' ? 'standard input' : path);
+
+async function engineOf(path: string, io: Io): Promise<Engine> {
   const sheet = loadSheet(await readText(io, path));
-  if (!sheet.ok) {
-    throw new BadInput(sheet.fault.map((f) => `${path}${f.line === undefined ? '' : `:${f.line}`}: ${f.message}`));
+  if (sheet.ok) return sheet.value;
+  throw new BadInput(
+    sheet.fault.map((f) => `${nameOf(path)}${f.line === undefined ? '' : `:${f.line}`}: ${f.message}`),
+  );
+}
+
+/** Layout and cam card of a sheet; an order given beside the sheet must be one of the same engine. */
+async function fromSheet(path: string, order: readonly number[] | undefined, io: Io): Promise<ValveTimingInput> {
+  const { layout, cam } = await engineOf(path, io);
+  const count = layout.cylinders.length;
+  if (order === undefined && layout.firingOrder.length === 0) {
+    throw new BadInput([
+      `${nameOf(path)}: the sheet prints no firing order; give one with --order, such as --order 1,3,4,2`,
+    ]);
   }
-  const { layout, cam } = sheet.value;
+  if (order !== undefined && order.length !== count) {
+    throw new BadInput([`--order: ${order.length} cylinders given; the engine of the sheet has ${count}`]);
+  }
   return {
     firingOrder: layout.firingOrder,
     ...(layout.firingIntervals ? { firingIntervals: layout.firingIntervals } : {}),
@@ -58,7 +74,7 @@ async function readInput(sheet: string | undefined, flags: Flags, io: Io): Promi
   const given = fromFlags(flags, problems);
   if (problems.length > 0) throw new BadInput(problems);
   if (sheet === undefined) return { firingOrder: [], ...given };
-  const { firingIntervals, ...rest } = await fromSheet(sheet, io);
+  const { firingIntervals, ...rest } = await fromSheet(sheet, given.firingOrder, io);
   // Intervals printed for one firing order say nothing about another.
   const keep = flags.order === undefined && firingIntervals ? { firingIntervals } : {};
   return { ...rest, ...keep, ...given };

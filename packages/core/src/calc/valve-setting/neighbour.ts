@@ -71,7 +71,10 @@ export interface BaseCircleSpan extends ValveGroup {
   readonly length: number;
 }
 
-/** The whole span of crank angle in which each valve may be set, by cylinder. `to` is smaller than `from` when it passes 720. */
+/**
+ * The whole span of crank angle in which each valve may be set, by cylinder. `to` is smaller than `from` when it passes
+ * 720; the length is negative where the cam leaves no room for the margin.
+ */
 export function baseCircleSpans(timing: ValveTiming): readonly BaseCircleSpan[] {
   return timing.cylinders.flatMap(({ cylinder, firesAt }) =>
     (['intake', 'exhaust'] as const).map((valve) => {

@@ -236,6 +236,16 @@ describe('stops', () => {
     ]);
   });
 
+  it('serve the valve that a wide margin leaves, and refuse the other by name (inclusive at the very middle)', () => {
+    // Intake open 300 degrees, exhaust 260: half of the base circle is 210 and 230 degrees.
+    const cam = [40, 80, 60, 20] as const;
+    const at = (margin: number) => planned(engine(inputOf(plain(cam, margin))));
+    expect(at(210)).toMatchObject({ refused: [] });
+    expect(at(211).stops.flatMap((stop) => stop.set)).toMatchObject([{ valve: 'exhaust' }]);
+    expect(at(211).refused).toMatchObject([{ valve: 'intake', code: 'too-near' }]);
+    expect(at(231)).toMatchObject({ stops: [], refused: [{ valve: 'intake' }, { valve: 'exhaust' }] });
+  });
+
   it('too near an end say which end and how near', () => {
     const near = permittedAt(engine(inputOf(plain([12, 52, 52, 12], 5))), 345).refused;
     expect(near.filter(({ valve }) => valve === 'intake').map(describeRefusal)).toEqual([

@@ -167,14 +167,19 @@ describe('events printed at a lift', () => {
 describe('a card that cannot be', () => {
   it('has a valve that never opens', () => {
     expect(faults({ firingOrder: [1], cam: seat(-90, -90, 50, 10) })).toEqual([
-      { code: 'window-impossible', valve: 'intake', openDegrees: 0, below: 710 },
+      { code: 'window-impossible', valve: 'intake', openDegrees: 0, below: 720 },
     ]);
   });
 
-  it('has a valve that leaves no room for the margins', () => {
-    expect(faults({ firingOrder: [1], cam: seat(10, 50, 180, 10), margin: degrees(180) })).toEqual([
-      { code: 'window-impossible', valve: 'exhaust', openDegrees: 370, below: 360 },
-    ]);
+  it('has a valve that is open for the whole cycle', () => {
+    const advertisedDuration = { intake: degrees(720), exhaust: degrees(300) };
+    expect(
+      faults({ firingOrder: [1], cam: { ...seat(10, 50, 50, 10), basis: 'at-lift', advertisedDuration } }),
+    ).toEqual([{ code: 'window-impossible', valve: 'intake', openDegrees: 720, below: 720 }]);
+  });
+
+  it('is not a card whose base circle is shorter than two margins: the plan names those valves', () => {
+    expect(faults({ firingOrder: [1], cam: seat(10, 50, 180, 10), margin: degrees(180) })).toEqual([]);
   });
 
   it('has an event beyond half a turn, or none that is a number', () => {

@@ -37,11 +37,11 @@ function listAssumptions(input: ValveTimingInput, ofCam: readonly Assumption[]):
  * | EO, IC | `cam.events`      | rad   | before / after bottom dead centre, -180 to 180 deg             |
  * | IO, EC | `cam.events`      | rad   | before / after top dead centre, -180 to 180 deg                |
  * |        | `firingIntervals` | rad   | one for each cylinder, 0 or more, 720 deg in all; absent: even |
- * |        | `margin`          | rad   | 0 up to what the cam leaves; absent: 5 deg                     |
+ * |        | `margin`          | rad   | 0 to below 360 deg; absent: 5 deg                              |
  *
  * Assumes a four-stroke cycle and the same events in every cylinder. What else was assumed is in `assumed`.
- * Refuses with every fault found: order, intervals, margin, card, or a window that can never be set
- * (open for 0 deg or less, or for 720 - 2 x margin or more).
+ * Refuses with every fault found: order, intervals, margin, card, or a valve open for 0 deg or less or for the whole
+ * cycle. A margin that a long cam leaves no room for is no fault of the card: the plan then refuses those valves by name.
  * Source: definitions of cam card events; frame of reference in reference mechanism-open.md section 8.0.
  */
 export function valveTiming(input: ValveTimingInput): Outcome<ValveTiming, readonly TimingFault[]> {
@@ -49,7 +49,7 @@ export function valveTiming(input: ValveTimingInput): Outcome<ValveTiming, reado
   const tops = firingTops(input.firingOrder, input.firingIntervals);
   const seat = seatOf(input.cam);
   const wrongMargin = marginFaults(margin);
-  const noRoom = seat.ok && wrongMargin.length === 0 ? roomFaults(seat.value.windows, margin) : [];
+  const noRoom = seat.ok && wrongMargin.length === 0 ? roomFaults(seat.value.windows, 0 as Angle) : [];
   const faults = [...(tops.ok ? [] : tops.fault), ...(seat.ok ? [] : seat.fault), ...wrongMargin, ...noRoom];
   if (!tops.ok || !seat.ok || faults.length > 0) return refused(faults);
   const { intake, exhaust } = seat.value.windows;

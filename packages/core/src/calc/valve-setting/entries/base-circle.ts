@@ -1,11 +1,14 @@
 import { type Angle, degrees } from '../../../quantity/index.js';
-import { answer, defineCalculation } from '../../catalogue/index.js';
-import { baseCircleSpans } from '../neighbour.js';
+import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
+import { type BaseCircleSpan, baseCircleSpans } from '../neighbour.js';
 import { camEvents, margin } from './inputs.js';
 import { readyTiming } from './ready.js';
 
 const output = (symbol: string, meaning: string) =>
   ({ kind: 'angle', symbol, meaning, unit: 'deg', places: 1 }) as const;
+
+const noRoom = ({ valve, length }: BaseCircleSpan): string =>
+  `the ${valve} valve is open too long for this margin: ${-length} degrees of base circle are missing`;
 
 export const baseCircleWindows = defineCalculation({
   id: 'valve-setting.base-circle-windows',
@@ -46,7 +49,10 @@ export const baseCircleWindows = defineCalculation({
   compute: (v) => {
     const ready = readyTiming({ ...v, firingOrder: [1] });
     if (!ready.ok) return ready;
-    const [intake, exhaust] = baseCircleSpans(ready.value.timing);
+    const spans = baseCircleSpans(ready.value.timing);
+    const short = spans.find(({ length }) => length < 0);
+    if (short) return conflict(['margin', ...Object.keys(camEvents)], noRoom(short));
+    const [intake, exhaust] = spans;
     const at = (place: number | undefined): Angle => degrees(place ?? Number.NaN);
     const outputs = {
       intakeFrom: at(intake?.from),

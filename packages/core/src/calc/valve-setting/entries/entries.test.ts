@@ -28,7 +28,7 @@ describe('base-circle windows', () => {
   it('are refused for a cam that leaves no room for the margin', () => {
     const found = runDeclared(baseCircleWindows, { ...events, intakeCloses: '180 deg', margin: '200 deg' });
     expect(!found.ok && found.fault.map(describeCalcFault).join()).toMatch(
-      /intake valve would be open for 370 degrees/,
+      /intake valve is open too long for this margin: 50 degrees of base circle are missing/,
     );
   });
 });
