@@ -50,7 +50,8 @@ export function numberAndUnit(text: string): { readonly number: string; readonly
 function figure(act: Act): { readonly number: string; readonly unit: string } {
   if (act.kind === 'renew' || act.kind === 'instruct') return { number: '', unit: '' };
   if (act.kind === 'loosen' && act.target.quantity === 'none') return { number: '', unit: act.target.text };
-  const { number, unit } = numberAndUnit(act.target.text);
+  const { number, unit: printed } = numberAndUnit(act.target.text);
+  const unit = printed === 'deg' ? '°' : printed;
   return act.kind === 'angle' ? { number: number.startsWith('+') ? number : `+${number}`, unit } : { number, unit };
 }
 

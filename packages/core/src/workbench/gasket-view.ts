@@ -19,6 +19,9 @@ const openingNames: Readonly<Record<Opening['kind'], string>> = {
   'timing-drive': 'opening of the cam drive',
 };
 
+/** The sheet’s words as a sentence of their own. */
+const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1).replace(/[.\s]+$/, '')}.`;
+
 function openingWords(opening: Opening): Pick<GasketItemView, 'title' | 'instruction' | 'answers'> {
   const name = `${openingNames[opening.kind]} ${opening.id}`;
   switch (opening.intent) {
@@ -49,7 +52,7 @@ function itemWords(head: Head, item: GasketItem): Pick<GasketItemView, 'title' |
     case 'way-up':
       return {
         title: 'Way up and front',
-        instruction: `${head.gasket.wayUp} Touch the mark with a finger and say which side it shows.`,
+        instruction: `${sentence(head.gasket.wayUp)} Touch the mark with a finger and say which side it shows.`,
         answers: [good('Mark seen, right way'), bad('Wrong way or no mark')],
       };
     case 'faces':
