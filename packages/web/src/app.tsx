@@ -12,7 +12,6 @@ const Tighten = lazy(() => import('./screens/tighten/index.js').then((m) => ({ d
 const RecordScreen = lazy(() => import('./screens/record/index.js').then((m) => ({ default: m.RecordScreen })));
 const Parts = lazy(() => import('./screens/parts/index.js').then((m) => ({ default: m.PartsScreen })));
 const Valves = lazy(() => import('./screens/valves/index.js').then((m) => ({ default: m.ValvesScreen })));
-const RecordPage = lazy(() => import('./screens/record/index.js').then((m) => ({ default: m.RecordScreen })));
 const EngineScreen = lazy(() => import('./screens/engine/index.js').then((m) => ({ default: m.EngineScreen })));
 
 export function App() {
@@ -33,7 +32,6 @@ export function App() {
         <Route path="/engine/:job/record">{({ job }) => <RecordScreen job={job} />}</Route>
         <Route path="/engine/:job/parts">{({ job }) => <Parts job={job} />}</Route>
         <Route path="/engine/:job/valves">{({ job }) => <Valves job={job} />}</Route>
-        <Route path="/engine/:job/record">{({ job }) => <RecordPage job={job} />}</Route>
         <Route>
           <NotHere />
         </Route>

@@ -10,7 +10,6 @@ import './css/screens.css';
 import './css/parts.css';
 import './css/valves.css';
 import './css/record.css';
-import './css/record.css';
 import './css/print.css';
 import { App } from './app.js';
 import { deviceSettings } from './bench/index.js';

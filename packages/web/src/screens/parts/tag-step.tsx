@@ -1,0 +1,63 @@
+import { NOT_AGAIN, type PartPlaceView, partChoices } from '@gudgeon/core/workbench';
+import { useEffect, useState } from 'react';
+import { ActButton, Reasoned, say } from '../../bench/index.js';
+import { type Action, useActions } from '../../keys/index.js';
+import type { Recorder } from '../../shell/index.js';
+import { PickWords } from './pick-words.js';
+
+interface TagStepProps {
+  readonly place: PartPlaceView;
+  readonly recorder: Recorder;
+  readonly on: () => void;
+}
+
+/** One part as it came out: which way round it stood, and whether it may go back. */
+export function TagStep({ place, recorder, on }: TagStepProps) {
+  const { conditions, ends, faces } = partChoices(place.part);
+  const [end, setEnd] = useState(place.end ?? ends[0] ?? '');
+  const [face, setFace] = useState(place.face ?? '');
+  useEffect(() => say(`Tag the ${place.part} of ${place.place}`), [place.part, place.place]);
+  const tag = (condition: string) => {
+    const data = {
+      part: place.part,
+      valve: place.valve,
+      condition,
+      ...(end !== '' && { end }),
+      ...(face !== '' && { face }),
+    };
+    if (recorder.record({ kind: 'part-tagged', data }, `${place.part} of ${place.place}: ${condition}`)) on();
+  };
+  const actions = conditions.map(
+    (condition, index): Action => ({
+      name: condition === NOT_AGAIN ? 'not-again' : 'used',
+      label: condition === NOT_AGAIN ? 'Not to be used again' : 'Used, good',
+      keys: index === 0 ? ['Enter', ' ', 'g'] : ['x'],
+      available: true,
+      run: () => tag(condition),
+    }),
+  );
+  const run = useActions(actions);
+  return (
+    <section className="stack" aria-live="polite" data-place={place.place}>
+      <p className="step-lead">As it came out: {place.part} of</p>
+      <h2 className="hole-name" data-current-number>
+        {place.place}
+      </h2>
+      {place.tag && <p className="field-hint">Tagged: {place.tag}</p>}
+      <PickWords name="This end up" usual={ends} chosen={end} choose={setEnd} />
+      <PickWords name="This face to the front" usual={faces} chosen={face} choose={setFace} />
+      {actions.map((action, index) => (
+        <div key={action.name} className={index === 0 ? undefined : 'apart'}>
+          <ActButton action={action} run={run} second={index > 0} />
+        </div>
+      ))}
+      <Reasoned
+        name="Say its condition in own words"
+        about="What you saw on this part, e.g. a pit on the face or a bent rod."
+        button="Tag it so"
+        usual={['pitted', 'bent', 'worn tip']}
+        record={tag}
+      />
+    </section>
+  );
+}

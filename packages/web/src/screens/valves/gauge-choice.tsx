@@ -1,0 +1,45 @@
+import type { Condition, Desk, LengthUnit } from './desk.js';
+
+interface GaugeChoiceProps {
+  readonly desk: Desk;
+  /** Conditions for which the sheet prints a figure. */
+  readonly conditions: readonly Condition[];
+}
+const units: readonly LengthUnit[] = ['mm', 'in'];
+
+/** Engine cold or hot, and the unit on the feeler: never a hidden mode. */
+export function GaugeChoice({ desk, conditions }: GaugeChoiceProps) {
+  return (
+    <div className="gauge-choice">
+      <fieldset className="plain figure-choice">
+        <legend className="only-read">The engine is</legend>
+        {(['cold', 'hot'] as const).map((each) => (
+          <button
+            key={each}
+            type="button"
+            className="button"
+            aria-pressed={each === desk.condition}
+            onClick={() => desk.setCondition(each)}
+          >
+            {each}
+            {conditions.includes(each) ? '' : ' (no figure)'}
+          </button>
+        ))}
+      </fieldset>
+      <fieldset className="plain figure-choice">
+        <legend className="only-read">Unit on the feeler</legend>
+        {units.map((each) => (
+          <button
+            key={each}
+            type="button"
+            className="button"
+            aria-pressed={each === desk.unit}
+            onClick={() => desk.setUnit(each)}
+          >
+            {each}
+          </button>
+        ))}
+      </fieldset>
+    </div>
+  );
+}

@@ -1,0 +1,1 @@
+export { ValvesScreen } from './valves-screen.js';

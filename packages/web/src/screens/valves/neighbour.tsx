@@ -1,0 +1,79 @@
+import type { ValveSettingView, ValvesView } from '@gudgeon/core/workbench';
+import { useState } from 'react';
+import { Hindrances, Progress } from '../../bench/index.js';
+import { Said } from '../../shell/index.js';
+import type { Desk } from './desk.js';
+import { ValveStep } from './valve-step.js';
+
+type Step = ValvesView['neighbour'][number];
+
+/** The per-cylinder method: no marks, one valve at a time, told by what its neighbour does. */
+export function Neighbour({ desk }: { readonly desk: Desk }) {
+  const { view } = desk;
+  const [touched, setTouched] = useState<string>();
+  const stand = new Map(view.valves.map((valve) => [valve.key, valve]));
+  const waits = ({ key }: Step) => ['open', 'bad'].includes(stand.get(key)?.state ?? '');
+  const step =
+    view.neighbour.find((one) => one.key === touched) ?? view.neighbour.find((one) => one.permitted && waits(one));
+  const valve = step && stand.get(step.key);
+  return (
+    <>
+      <Progress {...view.progress} />
+      <Hindrances hindrances={view.hindrances.map((words) => ({ code: 'no-plan', words }))} />
+      {step && valve ? (
+        <div className="stack">
+          <p className="step-lead" data-watch={step.key}>
+            {step.words}
+          </p>
+          <ValveStep
+            key={`${step.key} ${valve.given?.entry}`}
+            desk={desk}
+            valve={{ ...valve, marginDegrees: step.marginDegrees ?? 0 }}
+            at={{ method: 'neighbour' }}
+            done={() => setTouched(undefined)}
+          />
+        </div>
+      ) : (
+        <p className="step-lead">Nothing is left that may be set in this way.</p>
+      )}
+      <Said recorder={desk.recorder} />
+      <List steps={view.neighbour} stand={stand} look={setTouched} />
+    </>
+  );
+}
+
+interface ListProps {
+  readonly steps: readonly Step[];
+  readonly stand: ReadonlyMap<string, ValveSettingView>;
+  readonly look: (key: string) => void;
+}
+
+function List({ steps, stand, look }: ListProps) {
+  return (
+    <details className="fold">
+      <summary>All {steps.length} valves in this way</summary>
+      <ul className="plain stack">
+        {steps.map((step) => (
+          <li key={step.key}>
+            <button
+              type="button"
+              className="button row-button"
+              disabled={!step.permitted}
+              onClick={() => look(step.key)}
+            >
+              <span>
+                <strong>{step.place}</strong>
+                <br />
+                {step.words}
+              </span>
+              <span>
+                {stand.get(step.key)?.state === 'open' ? '' : '✓ '}
+                {step.marginDegrees === undefined ? 'by eye' : `${step.marginDegrees}°`}
+              </span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
