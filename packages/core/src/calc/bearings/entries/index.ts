@@ -1,8 +1,22 @@
 import type { Calculation } from '../../catalogue/index.js';
 import { clearanceRule } from './clearance-rule.js';
+import { crush } from './crush.js';
+import { endFloat, endFloatFromSizes } from './end-float.js';
 import { flatAnvil } from './flat-anvil.js';
+import { housingFormCheck, journalFormCheck } from './form.js';
+import { gradeChart } from './grade-chart.js';
+import { gradeSelection } from './grade-selection.js';
+import { grindTarget } from './grind-target.js';
 import { installedClearance } from './installed-clearance.js';
+import { mixedHalves } from './mixed-halves.js';
 import { oilClearance } from './oil-clearance.js';
+import { shellSelection } from './shell-selection.js';
+import { spread } from './spread.js';
+import { threadGauge } from './thread-gauge.js';
+import { thrustWashers } from './thrust-washers.js';
+import { undersizeChoice } from './undersize-choice.js';
+import { undersizeWall } from './undersize-wall.js';
+import { warmClearance } from './warm-clearance.js';
 import { worstCase } from './worst-case.js';
 
 /** One file an entry, one line here. */
@@ -12,4 +26,20 @@ export const bearingCalculations: readonly Calculation[] = [
   worstCase,
   clearanceRule,
   flatAnvil,
+  gradeChart,
+  gradeSelection,
+  shellSelection,
+  undersizeWall,
+  undersizeChoice,
+  grindTarget,
+  mixedHalves,
+  crush,
+  spread,
+  journalFormCheck,
+  housingFormCheck,
+  threadGauge,
+  endFloat,
+  endFloatFromSizes,
+  thrustWashers,
+  warmClearance,
 ];
