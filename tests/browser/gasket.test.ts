@@ -64,11 +64,11 @@ describe('checking a gasket', () => {
     const engine = await standSmallEngine(page);
     await page.goto(`${engine}/gasket/only`);
     await page.getByRole('button', { name: 'Read. Begin' }).tap();
-    await page.locator('[data-part="water-1"]').click();
+    await page.locator('summary', { hasText: /All \d+ checks/ }).tap();
+    await page.getByRole('button', { name: 'water port water-1' }).tap();
     await page.getByRole('heading', { name: 'water port water-1' }).waitFor();
     await page.locator('[data-bench-control="bad"]').tap();
     await page.waitForTimeout(afterBounce);
-    await page.locator('summary', { hasText: /All \d+ checks/ }).tap();
     await page.getByRole('button', { name: /water-1.*Covered or overhanging/ }).waitFor();
     await page.goto(`${engine}/tighten/head`);
     await page.getByRole('button', { name: 'Read. Begin' }).tap();
