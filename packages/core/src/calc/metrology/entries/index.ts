@@ -1,18 +1,38 @@
 import type { Calculation } from '../../catalogue/index.js';
 import { budget, budgetOfNumbers } from './budget.js';
+import { calibrationError } from './calibration-error.js';
+import { clearanceAtReference } from './clearance-at-reference.js';
+import { clearanceUncertainty } from './clearance-uncertainty.js';
+import { comparisonWithStandard } from './comparison-with-standard.js';
+import { conformanceLength, conformanceNumber } from './conformance.js';
 import { coverageFactorEntry } from './coverage-factor.js';
+import { instrumentCorrection, twoStandards } from './instrument-correction.js';
 import { rectangleCoverage } from './rectangle-coverage.js';
 import { repeats, repeatsOfNumbers } from './repeats.js';
+import { readingAtTemperatureEntry, sizeAtReferenceEntry } from './size-at-reference.js';
 import { typeBLength, typeBNumber } from './type-b.js';
+import { verdictLength, verdictNumber } from './verdict.js';
 
 /** One file an entry, one line here. */
 export const metrologyCalculations: readonly Calculation[] = [
+  sizeAtReferenceEntry,
+  readingAtTemperatureEntry,
+  clearanceAtReference,
+  instrumentCorrection,
+  twoStandards,
   repeats,
   repeatsOfNumbers,
   typeBLength,
   typeBNumber,
   coverageFactorEntry,
   rectangleCoverage,
+  calibrationError,
   budget,
   budgetOfNumbers,
+  comparisonWithStandard,
+  clearanceUncertainty,
+  conformanceLength,
+  conformanceNumber,
+  verdictLength,
+  verdictNumber,
 ];
