@@ -1,9 +1,9 @@
 /**
- * Draws every figure for a spread of invented engines into a folder, as SVG and as PNG at phone and laptop width, to be
+ * Draws every figure for a spread of invented engines and for the sheets into a folder, as SVG and as PNG at phone and laptop width, to be
  * looked at. Usage: node scripts/preview-figures.mjs [folder] [part of a name]
  */
-import { mkdirSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 import { createServer } from 'vite';
@@ -21,6 +21,7 @@ const vite = await createServer({
   optimizeDeps: { noDiscovery: true },
 });
 const { previewFigures } = await vite.ssrLoadModule('/packages/core/src/drawing/preview.suite.ts');
+const { loadSheet } = await vite.ssrLoadModule('/packages/core/src/engine/load/index.ts');
 mkdirSync(folder, { recursive: true });
 const browser = await chromium.launch({
   executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
@@ -28,7 +29,8 @@ const browser = await chromium.launch({
 });
 const page = await browser.newPage();
 const sheet = [];
-for (const [name, draw] of previewFigures()) {
+const engines = sheetEngines();
+for (const [name, draw] of previewFigures(engines)) {
   if (!name.includes(wanted)) continue;
   for (const width of WIDTHS) {
     const svg = draw(width);
@@ -44,4 +46,14 @@ await page.setContent(`<body style="margin:4px;display:flex;flex-wrap:wrap;gap:6
 await page.screenshot({ path: join(folder, 'all.png'), fullPage: true });
 await browser.close();
 await vite.close();
+/** Engines of all sheets in the repository; a sheet with faults is named and left out. */
+function sheetEngines() {
+  const files = readdirSync(join(root, 'sheets'), { recursive: true }).filter((name) => name.endsWith('.yaml'));
+  const loaded = files.map((name) => [
+    basename(name, '.yaml'),
+    loadSheet(readFileSync(join(root, 'sheets', name), 'utf8')),
+  ]);
+  for (const [name, outcome] of loaded) if (!outcome.ok) console.error(`left out: ${name}`);
+  return Object.fromEntries(loaded.flatMap(([name, outcome]) => (outcome.ok ? [[name, outcome.value]] : [])));
+}
 console.log(`${sheet.length} figures in ${folder}`);

@@ -30,11 +30,11 @@ export function lettering(view: View, crankAngle: Angle, scale: Scale): readonly
       { part: `cylinder ${pose.cylinder}` },
     ),
   );
-  const names = bankNames(view, scale);
+  const names = bankNames(view, scale, [tdc]);
   const below = caseRadius(sizes) + sizes.bore * 0.42 + scale.text * 1.2;
   return [
     tdc,
-    ...pinNumbers(view, scale),
+    ...pinNumbers(view, scale, [tdc, ...numbers, ...names]),
     ...numbers,
     ...names,
     label(at(0, below), degreesWord(crankAngle), scale.text),
@@ -43,11 +43,11 @@ export function lettering(view: View, crankAngle: Angle, scale: Scale): readonly
 }
 
 /** One name for each bank; where two would meet, the later one moves a line up. */
-function bankNames(view: View, scale: Scale): readonly Shape[] {
+function bankNames(view: View, scale: Scale, taken: readonly Shape[]): readonly Shape[] {
   const names: Shape[] = [];
   view.engine.layout.banks.forEach((bank, place) => {
     let name = bankName(view, bank.id, view.bankAngles[place] ?? 0, scale);
-    while (name.kind === 'label' && names.some((other) => overlap(shapeBox(name), shapeBox(other)))) {
+    while (name.kind === 'label' && [...taken, ...names].some((other) => overlap(shapeBox(name), shapeBox(other)))) {
       name = { ...name, at: plus(name.at, at(0, -scale.small * 1.2)) };
     }
     names.push(name);
@@ -70,14 +70,14 @@ function bankName(view: View, id: string, bank: number, scale: Scale): Shape {
   return label(at(x, box.top - scale.small * 0.8), text, scale.small, { part: `bank ${id}` });
 }
 
-/** Cylinder numbers of the hidden pins, those in one direction together. */
-function pinNumbers(view: View, scale: Scale): readonly Shape[] {
+/** Cylinder numbers of the hidden pins, those in one direction together; one without room is left out. */
+function pinNumbers(view: View, scale: Scale, taken: readonly Shape[]): readonly Shape[] {
   const together = new Map<number, CylinderNumber[]>();
   for (const pose of hiddenPins(view)) {
     const turn = Math.round(pose.crankpin) % 360;
     together.set(turn, [...(together.get(turn) ?? []), pose.cylinder]);
   }
-  const drawn: Box[] = [];
+  const drawn: Box[] = taken.map(shapeBox);
   return [...together].flatMap(([turn, cylinders]) => {
     const number = label(polar(CENTRE, view.sizes.throw, turn), cylinders.join(' '), scale.small);
     const box = shapeBox(number);

@@ -3,20 +3,12 @@ import { compose } from './compose.js';
 import { type Box, shapeBox } from './extent.js';
 import type { Figure, Fill, MarkState, Point, Shape, Touch } from './figure.js';
 import { at, plus } from './geometry.js';
-import {
-  frontWords,
-  type HeadPlan,
-  headOf,
-  headPlan,
-  millimetres,
-  outlineBox,
-  surroundings,
-  textLines,
-} from './head-plan.js';
+import { frontWords, type HeadPlan, headOf, headPlan, millimetres, outlineBox, surroundings } from './head-plan.js';
 import { markBox, placeLabels, type Wanted } from './lettering.js';
 import { markReach, markShapes, stateSentences, withState } from './marks.js';
 import type { Marks, PlanOptions } from './options.js';
 import { centreCross, circle, line, polygon } from './shapes.js';
+import { textLines } from './text-lines.js';
 
 interface Hole {
   readonly opening: Opening;
@@ -51,7 +43,7 @@ export function gasketFigure(engine: Engine, headId: string, marks: Marks = {}, 
   const holes = openings.map((opening) => placed(plan, opening, marks));
   const around = surroundings(plan);
   const letters = placeLabels(
-    holes.map((hole) => wanted(plan, hole)),
+    holes.flatMap((hole) => wanted(plan, hole)),
     [...around.boxes, ...holes.flatMap((hole) => takenBy(plan, hole))],
     outlineBox(plan),
   );
@@ -132,16 +124,21 @@ function intentShapes({ opening, centre, radius }: Hole): readonly Shape[] {
   }
   return [];
 }
-function wanted(plan: HeadPlan, hole: Hole): Wanted {
-  const inBore = hole.opening.kind === 'bore';
-  return {
-    text: hole.opening.id,
-    size: plan.scale.small,
-    centre: hole.centre,
-    clear: inBore && hole.state === 'idle' ? 0 : inBore ? plan.scale.mark * markReach(hole.state) : reachOf(plan, hole),
-    part: hole.opening.id,
-    must: hole.state !== 'idle' && hole.state !== 'done',
-  };
+/** A long id is written only where something is to be done or wrong there; the others are told by shape and by touch. */
+function wanted(plan: HeadPlan, hole: Hole): readonly Wanted[] {
+  const { opening, centre, state } = hole;
+  const inBore = opening.kind === 'bore';
+  const text = shortId(opening);
+  const calls = state !== 'idle' && state !== 'done';
+  if (!calls && text.length > MOST_LETTERS) return [];
+  const clear = inBore ? (state === 'idle' ? 0 : plan.scale.mark * markReach(state)) : reachOf(plan, hole);
+  return [{ text, size: plan.scale.small, centre, clear, part: opening.id, must: calls }];
+}
+const MOST_LETTERS = 6;
+/** `bolt-13` is written `13`, as the head shows its hole; a bore by its cylinder. */
+function shortId({ id, kind }: Opening): string {
+  const number = /^(?:bolt|bore)[- ]?(\w+)$/i.exec(id)?.[1];
+  return (kind === 'bolt' || kind === 'bore') && number !== undefined ? number : id;
 }
 function wayUpLines(plan: HeadPlan, drawn: readonly Shape[], wayUp: string): readonly Shape[] {
   const boxes = drawn.map(shapeBox);

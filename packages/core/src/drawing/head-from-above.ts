@@ -1,6 +1,6 @@
 import { type Engine, type Head, type Joint, jointById, jointsOfHead, valveKey } from '../engine/index.js';
 import { compose } from './compose.js';
-import { labelBox } from './extent.js';
+import { type Box, labelBox, overlap } from './extent.js';
 import type { Figure, MarkState, Shape, Touch } from './figure.js';
 import { hull } from './geometry.js';
 import { frontWords, type HeadPlan, headOf, headPlan, millimetres, outlineBox, surroundings } from './head-plan.js';
@@ -29,23 +29,27 @@ export function headFromAbove(engine: Engine, headId: string, marks: Marks = {},
   const order = options.order ?? joint?.order?.holes ?? [];
   const turns = placed.holes.map((hole) => withTurn(hole, order, marks));
   const around = surroundings(plan);
-  const valves = valveShapes(plan);
+  const holeBoxes = turns.map((turn) => markBox(plan.page(turn), plan.scale.mark * markReach(turn.state)));
+  const valves = valveShapes(plan).filter((shape) => isFree(shape, holeBoxes));
   const holes = turns.flatMap((turn) => holeShapes(plan, turn));
   const taken = [
     ...around.boxes,
     ...valves.flatMap((shape) => (shape.kind === 'label' ? [labelBox(shape)] : [])),
-    ...turns.map((turn) => markBox(plan.page(turn), plan.scale.mark * markReach(turn.state))),
+    ...holeBoxes,
   ];
   const letters = placeLabels(wantedLabels(plan, turns), taken, outlineBox(plan));
   return compose({
     title: `${head.name} from above`,
-    description: describe(plan, joint, turns, placed.note),
+    description: [...describe(plan, joint, turns, placed.note), roomWords(letters.leftOut)],
     shapes: [...headShapes(plan), ...valves, ...around.shapes, ...holes, ...letters.shapes],
     touches: turns.map((turn) => touch(plan, turn, order.length)),
     margin: plan.scale.margin,
     leastWidth: plan.leastWidth,
   });
 }
+/** A valve letter gives way to the mark of a hole. */
+const isFree = (shape: Shape, holes: readonly Box[]): boolean =>
+  shape.kind !== 'label' || !holes.some((box) => overlap(box, labelBox(shape)));
 function withTurn(hole: PlacedHole, order: readonly string[], marks: Marks): Turn {
   const turn = order.indexOf(hole.id) + 1;
   return { ...hole, state: marks[hole.id] ?? 'idle', ...(turn > 0 ? { turn } : {}) };
@@ -140,5 +144,7 @@ function describe(plan: HeadPlan, joint: Joint | undefined, turns: readonly Turn
     'The exhaust side is drawn on the outer side of its bank.',
   ];
 }
+const roomWords = (leftOut: readonly string[]): string =>
+  leftOut.length === 0 ? '' : `Not written for want of room: ${leftOut.join(', ')}.`;
 const valveWords = (head: Head): string =>
   head.valves.length === 0 ? 'The sheet gives no valve places.' : `${head.valves.length} valves; I intake, E exhaust.`;

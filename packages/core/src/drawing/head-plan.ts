@@ -1,5 +1,5 @@
 import type { Engine, Head, Place } from '../engine/index.js';
-import { type Box, shapeBox, textWidth } from './extent.js';
+import { type Box, shapeBox } from './extent.js';
 import type { Point, Shape } from './figure.js';
 import { at, distance } from './geometry.js';
 import type { PlanOptions } from './options.js';
@@ -156,16 +156,6 @@ function cylinderNumbers({ head, page, low, scale }: HeadPlan): readonly Shape[]
     const place = page({ x: centre.x * 1000, y: low - scale.text * 0.95 });
     return [label(place, String(cylinder), scale.text * 1.1, { part: `cylinder ${cylinder}` })];
   });
-}
-/** Breaks a sentence to the width of the drawing, as labels one below the other. */
-export function textLines(text: string, left: number, top: number, width: number, size: number): readonly Shape[] {
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const last = lines[lines.length - 1];
-    if (last !== undefined && textWidth(`${last} ${word}`, size) <= width) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines.map((line, i) => label(at(left, top + size * 1.25 * (i + 0.5)), line, size, { anchor: 'start' }));
 }
 /** How a person must hold the page, in words. */
 export const frontWords = (front: 'left' | 'top'): string =>

@@ -23,7 +23,7 @@ export function placeHoles(head: Head, holes: readonly Hole[]): PlacedHoles {
   const length = head.length > 0 ? head.length * 1000 : 400;
   const width = head.width > 0 ? head.width * 1000 : 160;
   if (stated.length === 0) {
-    const rows = lost.length > 6 ? 2 : 1;
+    const rows = lost.length > 2 ? 2 : 1;
     return {
       holes: grid(lost, rows, length, -width * 0.34, width * 0.34),
       note: 'The sheet gives no places for the holes: they stand in rows, in the order of the sheet. Do not take their place from this drawing.',
@@ -40,6 +40,6 @@ function grid(holes: readonly Hole[], rows: number, length: number, low: number,
   return holes.map((hole, i) => ({
     id: hole.id,
     x: (length * ((i % columns) + 0.5)) / columns,
-    y: rows === 1 ? (low + high) / 2 : low + ((high - low) * Math.floor(i / columns)) / (rows - 1),
+    y: low + ((high - low) * Math.floor(i / columns)) / Math.max(1, rows - 1),
   }));
 }

@@ -57,5 +57,5 @@ function outline(part: TrayPart, cell: Cell, px: number, widest: number): readon
   if (part === 'lifter' || part === 'follower') return [circle(mark, 19 * px, 'visible', look)];
   if (part === 'shim') return [circle(mark, 14 * px, 'visible', look)];
   if (part === 'pushrod') return [box(28, 14)];
-  return [box(40, 8), circle(cell.centre, 3 * px, 'thin', { part: cell.key })];
+  return [box(40, 8)];
 }

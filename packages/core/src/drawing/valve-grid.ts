@@ -5,7 +5,8 @@ import { withState } from './marks.js';
 import type { Marks, Shown } from './options.js';
 import { arrow, label, line, polygon, roundedRectangle } from './shapes.js';
 import { type Scale, scaleFor } from './sheet-scale.js';
-import { type BankPlan, type ValveSlot, valvePlan } from './valve-plan.js';
+import { textLines } from './text-lines.js';
+import { type BankPlan, type ValvePlan, type ValveSlot, valvePlan } from './valve-plan.js';
 
 /** One place of the grid on the page. */
 export interface Cell {
@@ -49,7 +50,7 @@ export function valveGrid(engine: Engine, marks: Marks, shown: Shown): Grid {
   });
   return {
     cells: parts.flatMap((part) => part.cells),
-    frame: [...frontArrow(scale), ...parts.flatMap((part) => part.frame)],
+    frame: [...frontArrow(scale), ...parts.flatMap((part) => part.frame), ...noteLines(plan, scale)],
     scale,
     column,
     note: plan.note,
@@ -75,7 +76,7 @@ function cellsOf(engine: Engine, bank: BankPlan, start: number, column: number, 
 }
 function frameOf(bank: BankPlan, start: number, column: number, numbersLeft: boolean, scale: Scale): readonly Shape[] {
   const width = bank.columns * column;
-  const bottom = PAGE.top + PAGE.row * bank.rows + PAGE.between * bank.cylinders.length;
+  const bottom = bottomOf(bank);
   const numberAt = numbersLeft ? start - PAGE.gutter / 2 : start + width + PAGE.gutter / 2;
   return [
     polygon(roundedRectangle(start, PAGE.top, width, bottom - PAGE.top, 10), 'visible', {
@@ -101,6 +102,13 @@ function frontArrow(scale: Scale): readonly Shape[] {
     label(at(x + scale.px * 10, scale.px * 11), 'FRONT', scale.small, { anchor: 'start', part: 'front' }),
   ];
 }
+/** An assumed order along the head is said in the drawing itself: a part could land in its neighbour's place. */
+function noteLines(plan: ValvePlan, scale: Scale): readonly Shape[] {
+  if (plan.note === '') return [];
+  const lowest = Math.max(...plan.banks.map(bottomOf));
+  return textLines(plan.note, 0, lowest + scale.px * 6, PAGE.width, scale.small);
+}
+const bottomOf = (bank: BankPlan): number => PAGE.top + PAGE.row * bank.rows + PAGE.between * bank.cylinders.length;
 /** I or E, numbered from the front where a cylinder has several of the kind. */
 export function valveLetter(engine: Engine, valve: ValveId): string {
   const letter = valve.kind === 'intake' ? 'I' : 'E';
