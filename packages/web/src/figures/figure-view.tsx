@@ -26,7 +26,7 @@ export function FigureView({ figure, onTouch, current, caption, low = false, few
   const sheet = useRef<HTMLDivElement>(null);
   const { left, top, width, height } = figure.bounds;
   const shown = fewNames
-    ? figure.shapes.filter((shape) => !hasLongName(shape) || partOf(shape) === current)
+    ? figure.shapes.filter((shape) => !hasLongName(shape, figure.touches) || partOf(shape) === current)
     : figure.shapes;
   const live = onTouch !== undefined && figure.touches.length > 0;
 
@@ -79,9 +79,9 @@ export function FigureView({ figure, onTouch, current, caption, low = false, few
 }
 
 const partOf = (shape: Shape): string | undefined => shape.part;
-/** Hole numbers stay: they are short, and a person counts by them. */
-const hasLongName = (shape: Shape): boolean =>
-  shape.kind === 'label' && shape.part !== undefined && shape.text.length > 3;
+/** The name of a place that can be touched. Hole numbers are short and stay, because a person counts by them. */
+const hasLongName = (shape: Shape, touches: readonly Touch[]): boolean =>
+  shape.kind === 'label' && shape.text.length > 3 && touches.some((touch) => touch.part === shape.part);
 
 interface PlacesProps {
   readonly touches: readonly Touch[];
