@@ -21,6 +21,13 @@ describe('a number said aloud', () => {
     expect(spokenNumber('90°')).toBe('nine zero degrees');
   });
 
+  it('does not take the end of a clause for a decimal mark', () => {
+    expect(spokenNumber('cylinder 1, turning 360° forward.')).toBe(
+      'cylinder one, turning three six zero degrees forward.',
+    );
+    expect(spokenNumber('gap 0.30 mm.')).toBe('gap zero point three zero millimetre.');
+  });
+
   it('leaves words alone', () => {
     expect(spokenNumber('oil on the thread')).toBe('oil on the thread');
   });

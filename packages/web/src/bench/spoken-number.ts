@@ -16,10 +16,14 @@ const unitWords: Readonly<Record<string, string>> = {
  * A fraction is said with "over". Anything that is no number is left as it stands.
  */
 export function spokenNumber(text: string): string {
-  return text
-    .split(/\s+/)
-    .map((word) => (/^[+-]?[\d.,/]+°?$/.test(word) ? spokenDigits(word) : (unitWords[word] ?? word)))
-    .join(' ');
+  return text.split(/\s+/).map(spokenWord).join(' ');
+}
+
+/** A comma or full stop behind the last digit ends a clause; it is no decimal mark. */
+function spokenWord(word: string): string {
+  const [, body = word, end = ''] = /^(.*?)([.,;:]?)$/.exec(word) ?? [];
+  const said = /^[+-]?[\d.,/]+°?$/.test(body) ? spokenDigits(body) : (unitWords[body] ?? body);
+  return said + end;
 }
 
 function spokenDigits(word: string): string {

@@ -1,3 +1,4 @@
 export { type Action, keyWords } from './action.js';
 export { type BounceGuard, bounceGuard, bounceTime } from './bounce.js';
+export { letGo } from './let-go.js';
 export { notABounce, useActions } from './use-actions.js';

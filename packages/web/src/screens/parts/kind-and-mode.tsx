@@ -1,5 +1,6 @@
 import type { PartKind } from '@gudgeon/core/plan';
 import type { PartsView } from '@gudgeon/core/workbench';
+import { letGo } from '../../keys/index.js';
 import type { PartsMode } from './standing.js';
 
 interface KindAndModeProps {
@@ -27,7 +28,10 @@ export function KindAndMode({ view, part, mode, choosePart, chooseMode }: KindAn
               type="button"
               className="button"
               aria-pressed={each === part}
-              onClick={() => choosePart(each)}
+              onClick={(event) => {
+                choosePart(each);
+                letGo(event);
+              }}
             >
               {each}s
             </button>
@@ -42,7 +46,10 @@ export function KindAndMode({ view, part, mode, choosePart, chooseMode }: KindAn
             type="button"
             className="button"
             aria-pressed={each === mode}
-            onClick={() => chooseMode(each)}
+            onClick={(event) => {
+              chooseMode(each);
+              letGo(event);
+            }}
           >
             {words}
           </button>

@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { letGo } from '../../keys/index.js';
 
 interface PickWordsProps {
   readonly name: string;
@@ -23,7 +24,10 @@ export function PickWords({ name, usual, chosen, choose }: PickWordsProps) {
             type="button"
             className="button"
             aria-pressed={each === chosen}
-            onClick={() => choose(each === chosen ? '' : each)}
+            onClick={(event) => {
+              choose(each === chosen ? '' : each);
+              letGo(event);
+            }}
           >
             {each}
           </button>

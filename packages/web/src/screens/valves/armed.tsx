@@ -1,10 +1,12 @@
 import { type ReactNode, useEffect, useRef } from 'react';
 
 /** Puts the focus into the number field within as it appears, so that a gauge or a keyboard can type at once. */
-export function Armed({ children }: { readonly children: ReactNode }) {
+export function Armed({ children, again }: { readonly children: ReactNode; readonly again?: string }) {
   const box = useRef<HTMLDivElement>(null);
+  // The focus comes back after a touch on one of the choices around the field.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: see above
   useEffect(() => {
     box.current?.querySelector<HTMLElement>('[data-armed]')?.focus({ preventScroll: true });
-  }, []);
+  }, [again]);
   return <div ref={box}>{children}</div>;
 }

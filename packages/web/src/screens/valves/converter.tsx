@@ -13,16 +13,17 @@ const step = 0.125;
 
 /** Turns of the nut to plunger travel and back, for this engine's thread and ratio. */
 export function Converter({ engine, turns, setTurns }: ConverterProps) {
+  const [open, setOpen] = useState(false);
   const [back, setBack] = useState('');
   return (
-    <details className="fold">
+    <details className="fold" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>Another amount, or turns to plunger travel</summary>
       <div className="stack">
         <div className="step-buttons">
           <button
             type="button"
             className="button"
-            aria-label="One eighth of a turn less"
+            aria-label="− 1/8 turn: one eighth less"
             onClick={() => setTurns(Math.max(0, turns - step))}
           >
             − 1/8
@@ -31,7 +32,7 @@ export function Converter({ engine, turns, setTurns }: ConverterProps) {
           <button
             type="button"
             className="button"
-            aria-label="One eighth of a turn more"
+            aria-label="+ 1/8 turn: one eighth more"
             onClick={() => setTurns(Math.min(10, turns + step))}
           >
             + 1/8
@@ -39,13 +40,15 @@ export function Converter({ engine, turns, setTurns }: ConverterProps) {
         </div>
         <p>{preloadTravel(engine, turns).words}</p>
         <p role="status">{back}</p>
-        <NumberEntry
-          slot="Plunger travel wanted"
-          unit="mm"
-          recordLabel="How many turns is that?"
-          ghost="e.g. 1.00 mm"
-          onRecord={(_, shown) => setBack(turnsForTypedTravel(engine, `${shown} mm`))}
-        />
+        {open && (
+          <NumberEntry
+            slot="Plunger travel wanted"
+            unit="mm"
+            recordLabel="How many turns is that?"
+            ghost="e.g. 1.00 mm"
+            onRecord={(_, shown) => setBack(turnsForTypedTravel(engine, `${shown} mm`))}
+          />
+        )}
       </div>
     </details>
   );

@@ -29,5 +29,5 @@ export function CrankFigure({ desk, name, angle, valve, marks }: CrankFigureProp
     if (name === 'gear' && valve) return valveGearSection(bench.engine, valve, at, view.events, shown);
     return frontView(bench.engine, at, shown);
   }, [bench.engine, view.events, view.marginDegrees, name, angle, valve, marks, shownWidth]);
-  return <FigureView figure={figure} low />;
+  return <FigureView figure={figure} />;
 }

@@ -1,3 +1,5 @@
+import { letGo } from '../../keys/index.js';
+
 interface FigureChoiceProps<N extends string> {
   readonly names: readonly (readonly [N, string])[];
   readonly chosen: N;
@@ -10,7 +12,16 @@ export function FigureChoice<N extends string>({ names, chosen, choose }: Figure
     <fieldset className="plain figure-choice">
       <legend className="only-read">Which drawing</legend>
       {names.map(([name, words]) => (
-        <button key={name} type="button" className="button" aria-pressed={name === chosen} onClick={() => choose(name)}>
+        <button
+          key={name}
+          type="button"
+          className="button"
+          aria-pressed={name === chosen}
+          onClick={(event) => {
+            choose(name);
+            letGo(event);
+          }}
+        >
           {words}
         </button>
       ))}

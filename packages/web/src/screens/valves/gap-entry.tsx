@@ -39,7 +39,7 @@ export function GapEntry({ desk, valve, slot, take }: GapEntryProps) {
       />
     );
   return (
-    <Armed key={desk.unit}>
+    <Armed again={`${desk.unit} ${desk.condition}`}>
       <NumberEntry
         slot={slot}
         unit={desk.unit}

@@ -1,3 +1,4 @@
+import { letGo } from '../../keys/index.js';
 import type { Condition, Desk, LengthUnit } from './desk.js';
 
 interface GaugeChoiceProps {
@@ -19,7 +20,10 @@ export function GaugeChoice({ desk, conditions }: GaugeChoiceProps) {
             type="button"
             className="button"
             aria-pressed={each === desk.condition}
-            onClick={() => desk.setCondition(each)}
+            onClick={(event) => {
+              desk.setCondition(each);
+              letGo(event);
+            }}
           >
             {each}
             {conditions.includes(each) ? '' : ' (no figure)'}
@@ -34,7 +38,10 @@ export function GaugeChoice({ desk, conditions }: GaugeChoiceProps) {
             type="button"
             className="button"
             aria-pressed={each === desk.unit}
-            onClick={() => desk.setUnit(each)}
+            onClick={(event) => {
+              desk.setUnit(each);
+              letGo(event);
+            }}
           >
             {each}
           </button>

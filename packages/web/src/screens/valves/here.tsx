@@ -46,7 +46,7 @@ export function Here({ desk }: { readonly desk: Desk }) {
     <div className="bench-two">
       <div className="stack valve-drawing">
         {figure === 'map' ? (
-          <FigureView figure={view.map} onTouch={touch} low {...(valve ? { current: valve.key } : {})} />
+          <FigureView figure={view.map} onTouch={touch} {...(valve ? { current: valve.key } : {})} />
         ) : (
           <CrankFigure desk={desk} name={figure} angle={view.crankAngle} />
         )}

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { NumberEntry } from '../../bench/index.js';
 import type { Desk } from './desk.js';
 
@@ -9,6 +10,7 @@ const usual = [0, 5, 10, 20] as const;
 
 /** How far a valve must be from its own opening and closing before it may be set. */
 export function Margin({ desk, setMargin }: MarginProps) {
+  const [open, setOpen] = useState(false);
   const { marginDegrees, stops, refused } = desk.view;
   return (
     <section className="stack" aria-labelledby="margin">
@@ -37,20 +39,22 @@ export function Margin({ desk, setMargin }: MarginProps) {
           </button>
         ))}
       </div>
-      <details className="fold">
+      <details className="fold" onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>Another margin</summary>
-        <NumberEntry
-          slot="Margin"
-          unit="°"
-          ghost="0 to 90 crank degrees"
-          recordLabel="Use this margin"
-          check={(text) =>
-            Number(text) <= 90
-              ? { level: 'fine' }
-              : { level: 'impossible', reason: `${text}° would leave no place to set a valve; 0 to 90 is valid.` }
-          }
-          onRecord={(_, shown) => setMargin(Number(shown))}
-        />
+        {open && (
+          <NumberEntry
+            slot="Margin"
+            unit="°"
+            ghost="0 to 90 crank degrees"
+            recordLabel="Use this margin"
+            check={(text) =>
+              Number(text) <= 90
+                ? { level: 'fine' }
+                : { level: 'impossible', reason: `${text}° would leave no place to set a valve; 0 to 90 is valid.` }
+            }
+            onRecord={(_, shown) => setMargin(Number(shown))}
+          />
+        )}
       </details>
       <ul className="field-hint">
         {refused.map((one) => (

@@ -34,7 +34,7 @@ export function MeasureShim({ desk, valve, done }: MeasureShimProps) {
       <h2 className="valve-name">{valve.place}</h2>
       {gap ? <p className="step-lead">Gap {gap.text}. Now the shim, as marked or measured.</p> : null}
       <GaugeChoice desk={desk} conditions={['cold']} />
-      <Armed key={`${gap ? 'shim' : 'gap'} ${unit}`}>
+      <Armed key={gap ? 'shim' : 'gap'} again={`${unit} ${desk.condition}`}>
         <NumberEntry
           slot={`${valve.place}: ${what}`}
           unit={unit}

@@ -22,6 +22,9 @@ const purpose: Readonly<Record<ValveTask['phase'], string>> = {
   finished: '',
 };
 
+/** Where nothing has to be turned, the drawing shows the last quarter turn that led here. */
+const quarter = Math.PI / 2;
+
 interface TurnPageProps {
   readonly desk: Desk;
   readonly task: ValveTask;
@@ -33,7 +36,7 @@ interface TurnPageProps {
 /** One stop: how to turn, what to see and feel, and the mechanism on its way there. */
 export function TurnPage({ desk, task, next, approach, arrive }: TurnPageProps) {
   const [name, setName] = useState<(typeof figures)[number][0]>('front');
-  const motion = useMotion(approach.from, approach.to);
+  const motion = useMotion(approach.turnDegrees > 0 ? approach.from : approach.to - quarter, approach.to);
   const marks = useMemo((): Marks => litCylinders(next), [next]);
   const resting = !motion.playing && motion.angle === approach.to;
   useEffect(() => say(approach.words), [approach.words]);
@@ -52,17 +55,8 @@ export function TurnPage({ desk, task, next, approach, arrive }: TurnPageProps) 
   ];
   const run = useActions(actions);
   return (
-    <div className="bench-two">
-      <div className="stack valve-drawing">
-        {name === 'damper' && resting ? (
-          <FigureView figure={approach.figure} low />
-        ) : (
-          <CrankFigure desk={desk} name={name} angle={motion.angle} marks={marks} />
-        )}
-        <FigureChoice names={figures} chosen={name} choose={setName} />
-        <MotionButtons motion={motion} turns={approach.turnDegrees > 0} />
-      </div>
-      <section className="bench" aria-live="polite" data-stop={next.stop.crankDegrees} data-phase={task.phase}>
+    <div className="turn-page" data-stop={next.stop.crankDegrees} data-phase={task.phase}>
+      <section className="bench turn-head" aria-live="polite">
         <h2 className="step-lead">
           Stop {next.place + 1} of {desk.view.stops.length}, {next.left.length} {purpose[task.phase]}
         </h2>
@@ -71,6 +65,17 @@ export function TurnPage({ desk, task, next, approach, arrive }: TurnPageProps) 
         </p>
         <p className="step-lead">{approach.beside}</p>
         <p>{approach.words}</p>
+      </section>
+      <div className="stack valve-drawing">
+        {name === 'damper' && resting ? (
+          <FigureView figure={approach.figure} />
+        ) : (
+          <CrankFigure desk={desk} name={name} angle={motion.angle} marks={marks} />
+        )}
+        <FigureChoice names={figures} chosen={name} choose={setName} />
+        <MotionButtons motion={motion} />
+      </div>
+      <section className="bench turn-sights">
         <h3 className="step-title">See and feel</h3>
         <ul className="sights">
           {next.stop.sight.map((line) => (

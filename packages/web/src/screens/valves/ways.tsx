@@ -13,6 +13,12 @@ const names: readonly (readonly [WayName, string])[] = [
   ['margin', 'Margin'],
 ];
 
+/** The pedal's next Enter belongs to the new page, not to the button that led to it. */
+function startAgainAtTop(): void {
+  window.scrollTo(0, 0);
+  document.querySelector<HTMLElement>('h1')?.focus({ preventScroll: true });
+}
+
 /** The ways to go about it; the plan of stops is the usual one. */
 export function Ways({ way, shims, go }: WaysProps) {
   return (
@@ -27,7 +33,7 @@ export function Ways({ way, shims, go }: WaysProps) {
             aria-current={name === way ? 'page' : undefined}
             onClick={() => {
               go(name);
-              window.scrollTo(0, 0);
+              startAgainAtTop();
             }}
           >
             {words}
