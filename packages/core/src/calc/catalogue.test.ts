@@ -98,5 +98,7 @@ describe('the catalogue', () => {
     const run = runCalculation('crank.stroke-motion', {});
     expect(run.ok).toBe(false);
     if (!run.ok) expect(describeCalcFault(run.fault[0]!)).toContain('crank.motion');
+    const far = runCalculation('?', {});
+    expect(!far.ok && far.fault.map(describeCalcFault)).toEqual(['no calculation is named "?"']);
   });
 });

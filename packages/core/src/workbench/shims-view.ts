@@ -1,5 +1,11 @@
 /** Shims: what was measured, and the choice for all valves together with the fewest bought. */
-import { planShims, type ShimFault, type ShimOrigin, type ShimPlace, type ShimPool } from '../calc/selection/index.js';
+import {
+  describeShimFault,
+  planShims,
+  type ShimOrigin,
+  type ShimPlace,
+  type ShimPool,
+} from '../calc/selection/index.js';
 import {
   type LashFigures,
   type ShimStock,
@@ -81,17 +87,6 @@ function poolView(bench: Bench, pool: ShimPool): Pick<ShimsView, 'choices' | 'bu
   };
 }
 
-function faultWords(fault: ShimFault): string {
-  switch (fault.code) {
-    case 'length-out-of-range':
-      return `${fault.what}: ${mm(fault.given)} is not between ${mm(fault.low)} and ${mm(fault.high)}`;
-    case 'window-empty':
-      return `${fault.what}: the window for the gap is empty`;
-    default:
-      return `The shims cannot be chosen: ${fault.code.replaceAll('-', ' ')}`;
-  }
-}
-
 /** The shim choice; undefined for an engine without shims. */
 export function shimsView(bench: Bench): ShimsView | undefined {
   const gear = bench.engine.valveGear;
@@ -140,6 +135,6 @@ export function shimsView(bench: Bench): ShimsView | undefined {
     buyable: { thinnest: stock.thinnest.value, thickest: stock.thickest.value, step: stock.step.value },
     rounding: stock.rounding,
   });
-  if (!pool.ok) return { ...base, ...nothing, hindrances: pool.fault.map(faultWords) };
+  if (!pool.ok) return { ...base, ...nothing, hindrances: pool.fault.map(describeShimFault) };
   return { ...base, ...poolView(bench, pool.value), hindrances: [] };
 }

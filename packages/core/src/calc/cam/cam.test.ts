@@ -138,14 +138,9 @@ describe('base-circle windows', () => {
 
   it('leave no room when a valve never opens or never lets go', () => {
     const wide = value(seatWindows(events(179, 179, 50, 10), { basis: 'at-lift' }, degrees(91)));
-    expect(roomFaults(wide, degrees(0))).toEqual([
-      { code: 'window-impossible', valve: 'intake', openDegrees: 720, below: 720 },
-    ]);
-    expect(roomFaults(openWindows(events(-100, -80, 50, 10)), degrees(0))).toMatchObject([
-      { valve: 'intake', openDegrees: 0 },
-    ]);
-    expect(roomFaults(openWindows(card), degrees(240))).toHaveLength(2);
-    expect(roomFaults(openWindows(card), degrees(239))).toEqual([]);
+    expect(roomFaults(wide)).toEqual([{ code: 'window-impossible', valve: 'intake', openDegrees: 720, below: 720 }]);
+    expect(roomFaults(openWindows(events(-100, -80, 50, 10)))).toMatchObject([{ valve: 'intake', openDegrees: 0 }]);
+    expect(roomFaults(openWindows(card))).toEqual([]);
   });
 
   it('fill the cycle together with the open windows', () => {

@@ -79,18 +79,23 @@ export function lobesFromEvents(events: CamEvents): Outcome<CamLobes, NoDuration
  * Example: 214/224 degrees, separation 112, centreline 107: IO 0, IC 34, EO 49, EC −5.
  * Source: definitions of the trade, common practice.
  */
-export function eventsFromLobes(
-  lobes: Pick<CamLobes, 'intakeDuration' | 'exhaustDuration' | 'separation' | 'intakeCentreline'>,
-): Outcome<CamEvents, NoDuration> {
+export function eventsFromLobes(lobes: LobePlaces): Outcome<CamEvents, NoDuration> {
   const fault = noDuration(lobes.intakeDuration, lobes.exhaustDuration);
-  if (fault) return refused(fault);
+  return fault ? refused(fault) : done(eventsOf(lobes));
+}
+
+/** What places both lobes: how long each is, how far they are apart, and where the intake stands. */
+export type LobePlaces = Pick<CamLobes, 'intakeDuration' | 'exhaustDuration' | 'separation' | 'intakeCentreline'>;
+
+/** `eventsFromLobes` of durations that are known to be above 0. */
+export function eventsOf(lobes: LobePlaces): CamEvents {
   const exhaustCentreline = 2 * lobes.separation - lobes.intakeCentreline;
-  return done({
+  return {
     intakeOpens: (lobes.intakeDuration / 2 - lobes.intakeCentreline) as Angle,
     intakeCloses: (lobes.intakeDuration / 2 + lobes.intakeCentreline - HALF_TURN) as Angle,
     exhaustOpens: (lobes.exhaustDuration / 2 + exhaustCentreline - HALF_TURN) as Angle,
     exhaustCloses: (lobes.exhaustDuration / 2 - exhaustCentreline) as Angle,
-  });
+  };
 }
 
 function noDuration(intake: Angle, exhaust: Angle): NoDuration | undefined {

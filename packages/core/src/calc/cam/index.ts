@@ -4,6 +4,7 @@ export {
   type CamLobes,
   centrelineFromEqualLifts,
   eventsFromLobes,
+  type LobePlaces,
   lobesFromEvents,
   type NoDuration,
   VALVE_SIDES,

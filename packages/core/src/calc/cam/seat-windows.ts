@@ -113,12 +113,9 @@ const wideBy = (windows: ValveWindows, eachSide: Readonly<Record<ValveSide, Angl
   exhaust: widened(windows.exhaust, eachSide.exhaust),
 });
 
-/**
- * Valves that never open, or that leave no place on the base circle where both ends of their open window are at least
- * `margin` [rad] away: open for 0 or less, or for 720° − 2·margin or more.
- */
-export function roomFaults(windows: ValveWindows, margin: Angle): readonly WindowFault[] {
-  const below = snap(CYCLE_DEGREES - 2 * crankDegrees(margin));
+/** Valves that never open or never rest on the base circle: open for 0 or less, or for 720° or more. */
+export function roomFaults(windows: ValveWindows): readonly WindowFault[] {
+  const below = CYCLE_DEGREES;
   return VALVE_SIDES.flatMap((valve) => {
     const openDegrees = crankDegrees(openFor(windows[valve]));
     const fits = openDegrees > 0 && openDegrees < below;

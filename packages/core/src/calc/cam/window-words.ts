@@ -1,4 +1,4 @@
-import { CYCLE_DEGREES, shownDegrees } from '../crank/index.js';
+import { shownDegrees } from '../crank/index.js';
 import type { CamEvents } from './events.js';
 import type { WindowFault } from './seat-windows.js';
 
@@ -18,10 +18,7 @@ export function describeWindowFault(fault: WindowFault): string {
       return `cam card: checking lift ${shownDegrees(fault.millimetres)} mm; above 0 to 5 mm is valid`;
     case 'advertised-too-short':
       return `cam card: advertised ${fault.valve} duration ${shownDegrees(fault.advertised)} degrees is shorter than the ${shownDegrees(fault.atLift)} degrees between its events at the checking lift`;
-    case 'window-impossible': {
-      const range = `above 0 and below ${shownDegrees(fault.below)} is valid`;
-      const why = fault.below < CYCLE_DEGREES ? ' with this margin' : '';
-      return `cam card: the ${fault.valve} valve would be open for ${shownDegrees(fault.openDegrees)} degrees; ${range}${why}`;
-    }
+    case 'window-impossible':
+      return `cam card: the ${fault.valve} valve would be open for ${shownDegrees(fault.openDegrees)} degrees; above 0 and below ${shownDegrees(fault.below)} is valid`;
   }
 }

@@ -10,8 +10,10 @@ import {
   defineCalculation,
   describeCalcFault,
   holds,
+  inputSchema,
   nextEven,
   nextNormal,
+  type OutputUncertainty,
   runDeclared,
   seeded,
 } from './index.js';
@@ -345,6 +347,121 @@ describe('doubt of a result', () => {
     const found = value(runDeclared(plate, { long: '30 mm', wide: '1.0 ±1.0 mm' }, { uncertainty: { trials: 2000 } }));
     // A normal distribution lies below its mean minus one standard deviation 15.87 % of the time.
     expect((found.trials?.refused ?? 0) / 2000).toBeCloseTo(0.1587, 1);
+  });
+});
+
+/** The hotter of a part and its stand, at rest and warmed up: every kind of answer that may not be known. */
+const bench = defineCalculation({
+  id: 'test.bench',
+  subject: 'test',
+  title: 'Bench',
+  summary: 'For the tests of the machinery.',
+  inputs: {
+    part: { kind: 'temperature', symbol: 'T', meaning: 'part', unit: '°C', range: {} },
+    film: { kind: 'length', symbol: 'h', meaning: 'film', unit: 'm', range: { from: 0, to: mm(10) } },
+    only: { ...length, symbol: 'x', meaning: 'a size that has one value', optional: true },
+    tries: { kind: 'count', symbol: 'n', meaning: 'tries', range: { above: 0, below: 9 }, default: 1 },
+  },
+  outputs: {
+    again: { kind: 'temperature', symbol: 'T', meaning: 'part again', unit: '°C', places: 1 },
+    twice: { kind: 'length', symbol: '2h', meaning: 'film twice', unit: 'm', places: 3 },
+    same: { kind: 'length', symbol: 'x', meaning: 'the size again', unit: 'mm', places: 1, list: true, optional: true },
+    notes: { kind: 'text', symbol: 'notes', meaning: 'notes', list: true },
+  },
+  formula: 'T = T',
+  assumptions: ['at rest'],
+  sources: ['derived-here'],
+  example: { inputs: {}, outputs: {}, from: '' },
+  compute: (v) => {
+    if (v.only !== undefined && v.only !== mm(5))
+      return conflict(['only'], 'it is 5 mm', { input: 'only', from: mm(5) });
+    if (v.tries === 7) return conflict(['tries'], 'seven is unlucky', { input: 'tries', below: 7 });
+    if (v.tries === 8) return conflict(['film'], 'a film is needed', { input: 'only', above: mm(5) });
+    if (v.tries === 6) return conflict(['film'], 'nothing helps', { input: 'nothing', above: 0 });
+    return answer({
+      again: v.part,
+      twice: (2 * v.film) as typeof v.film,
+      same: v.only === undefined ? undefined : [v.only],
+      notes: ['one', 'two'],
+    });
+  },
+});
+const doubtOf = (run: CalcResult, name: string): OutputUncertainty | undefined => {
+  const doubt = run.outputs[name]?.uncertainty;
+  return doubt && 'standard' in doubt ? doubt : undefined;
+};
+
+describe('doubt that is special', () => {
+  const still = { part: '20 °C', film: '0.001 m' };
+
+  it('of a temperature is a difference: 9 °F of doubt are 5 K, not -12.8 °C', () => {
+    const run = value(runDeclared(bench, { ...still, part: '68 ±9 °F' }, { uncertainty: {} }));
+    expect(doubtOf(run, 'again')).toMatchObject({ text: '±9.0 °F' });
+    expect(doubtOf(run, 'again')?.standard).toBeCloseTo(5, 9);
+  });
+
+  it('far below what is printed is still not zero', () => {
+    const run = value(
+      runDeclared(bench, { ...still, film: { value: 0.001, unit: 'm', plusMinus: 1e-12 } }, { uncertainty: {} }),
+    );
+    expect(doubtOf(run, 'twice')?.text).toBe('±0.000000000 m');
+    expect(doubtOf(run, 'twice')?.standard).toBeCloseTo(2e-12, 15);
+  });
+
+  it('at a limit of the range is taken from the one side that is valid', () => {
+    for (const film of ['0 ±0.0001 m', '0.01 ±0.0001 m']) {
+      const run = value(runDeclared(bench, { ...still, film }, { uncertainty: {} }));
+      expect(doubtOf(run, 'twice')?.standard).toBeCloseTo(2e-4, 9);
+    }
+  });
+
+  it('is not known where the input can have no other value', () => {
+    const run = value(runDeclared(bench, { ...still, only: '5 ±0.1 mm' }, { uncertainty: {} }));
+    expect(run.outputs.same?.uncertainty).toEqual([null]);
+    expect(doubtOf(run, 'twice')).toBeUndefined();
+    expect(run.trials?.refused).toBe(run.trials?.trials);
+  });
+
+  it('is not stated from a single trial', () => {
+    const run = value(runDeclared(bench, { ...still, film: '0.001 ±0.0001 m' }, { uncertainty: { trials: 1 } }));
+    expect(doubtOf(run, 'twice')).toBeUndefined();
+  });
+
+  it('may be typed beside value and unit', () => {
+    const film = { value: 1, unit: 'mm', plusMinus: 0.1 };
+    const run = value(runDeclared(bench, { ...still, film }, { uncertainty: {} }));
+    expect(doubtOf(run, 'twice')?.standard).toBeCloseTo(2e-4, 9);
+    const odd = runDeclared(bench, { ...still, film: { ...film, plusMinus: 'much' } });
+    expect(odd.ok).toBe(false);
+  });
+});
+
+describe('a declaration', () => {
+  const lines = (inputs: unknown) => {
+    const run = runDeclared(bench, inputs);
+    return run.ok ? [] : run.fault.map(describeCalcFault);
+  };
+
+  it('without limits takes any value, and says so', () => {
+    expect(lines({ film: '1 mm' })).toEqual(['part: missing; needed is a value with its unit such as °C, any value']);
+  });
+
+  it('gives open and closed limits of a count to the schema', () => {
+    const schema = JSON.stringify(inputSchema(bench));
+    expect(schema).toContain('"exclusiveMinimum":0,"exclusiveMaximum":9');
+  });
+
+  it('says the limit that an input would have to keep, also of a count, and of one that was left out', () => {
+    const still = { part: '20 °C', film: '1 mm' };
+    expect(lines({ ...still, tries: 7 })).toEqual(['tries 7: seven is unlucky; tries must be below 7']);
+    expect(lines({ ...still, tries: 8 })).toEqual(['film 1 mm: a film is needed; only must be above 5 mm']);
+    expect(lines({ ...still, tries: 6 })).toEqual(['film 1 mm: nothing helps']);
+  });
+
+  it('refuses what no text can show', () => {
+    expect(lines({ part: '20 °C', film: 10n })).toEqual([
+      'film: something that is not JSON given; needed is a value with its unit such as m, at least 0 m and at most 0.01 m',
+    ]);
   });
 });
 

@@ -1,5 +1,5 @@
 /** In which unit, and with how many places, a result is shown to the person who typed the inputs. */
-import { findUnit, formatQuantity, unitsOf } from '../../quantity/index.js';
+import { displayUnit, findUnit, formatQuantity, type Unit } from '../../quantity/index.js';
 import type { ReadInput } from './read-inputs.js';
 import { isQuantity, type QuantityOutput } from './spec.js';
 
@@ -14,33 +14,29 @@ export type System = 'inch' | 'metric';
  * metric) in which the other inputs were typed, else the usual engineering unit. `system` overrides what was typed.
  */
 export function displayOf(spec: QuantityOutput, inputs: readonly ReadInput[], system?: System): Display {
-  const usual = findUnit(spec.kind, spec.unit);
-  const wanted = system ?? systemOf(inputs);
-  const chosen = (system ? undefined : typedUnit(spec, inputs)) ?? unitIn(spec, wanted) ?? usual;
-  if (!usual || !chosen || chosen.name === usual.name) return { unit: spec.unit, places: spec.places };
+  const usual = findUnit(spec.kind, spec.unit)!;
+  const chosen = (system ? undefined : typedUnit(spec, inputs)) ?? unitIn(spec, usual, system ?? systemOf(inputs));
+  if (chosen.name === usual.name) return { unit: spec.unit, places: spec.places };
   const finer = Math.log10((chosen.times / chosen.per) * (usual.per / usual.times));
   return { unit: chosen.name, places: Math.max(0, Math.ceil(spec.places + finer - 0.01)) };
 }
 
-const typedUnits = (inputs: readonly ReadInput[]) =>
+/** Units that a person typed and that belong to one system; a quantity that was read has its unit. */
+const typedUnits = (inputs: readonly ReadInput[]): readonly (Unit & { readonly system: System })[] =>
   inputs
     .filter((input) => !input.assumed)
-    .flatMap(({ spec, values }) => (isQuantity(spec) ? values.map((one) => findUnit(spec.kind, one.unit ?? '')) : []))
-    .filter((unit) => unit !== undefined && unit.system !== 'both');
+    .flatMap(({ spec, values }) => (isQuantity(spec) ? values.map((one) => findUnit(spec.kind, one.unit!)!) : []))
+    .filter((unit) => unit.system !== 'both') as (Unit & { system: System })[];
 
 const typedUnit = (spec: QuantityOutput, inputs: readonly ReadInput[]) =>
-  typedUnits(inputs).find((unit) => unit?.kind === spec.kind);
+  typedUnits(inputs).find((unit) => unit.kind === spec.kind);
 
-const systemOf = (inputs: readonly ReadInput[]): System | undefined => {
-  const system = typedUnits(inputs)[0]?.system;
-  return system === 'both' ? undefined : system;
-};
+const systemOf = (inputs: readonly ReadInput[]): System | undefined => typedUnits(inputs)[0]?.system;
 
-/** The usual unit when it is of the system (or of both), else the system's first unit of that kind. */
-function unitIn(spec: QuantityOutput, system: System | undefined) {
-  const usual = findUnit(spec.kind, spec.unit);
-  if (!system || !usual || usual.system === 'both' || usual.system === system) return usual;
-  return unitsOf(spec.kind).find((unit) => unit.system === system);
+/** The usual unit when it is of the system (or of both), else the trade's unit of that kind in the system. */
+function unitIn(spec: QuantityOutput, usual: Unit, system: System | undefined): Unit {
+  if (!system || usual.system === 'both' || usual.system === system) return usual;
+  return findUnit(spec.kind, displayUnit(spec.kind, system))!;
 }
 
 export const shownValue = (spec: QuantityOutput, value: number, display: Display): string =>

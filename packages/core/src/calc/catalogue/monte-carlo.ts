@@ -55,6 +55,6 @@ function spreadOf(sample: readonly number[]): Spread {
   const mean = sample.reduce((sum, one) => sum + one, 0) / sample.length;
   const squares = sample.reduce((sum, one) => sum + (one - mean) ** 2, 0);
   const sorted = [...sample].sort((a, b) => a - b);
-  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] ?? Number.NaN;
+  const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))]!;
   return { mean, standard: Math.sqrt(squares / (sample.length - 1)), low: at(0.025), high: at(0.975) };
 }

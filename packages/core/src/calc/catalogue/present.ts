@@ -41,7 +41,7 @@ function presentOne(
   const values = (Array.isArray(value) ? value : [value]) as (number | string)[];
   if (!isQuantity(spec)) {
     const plain = { kind: spec.kind, symbol, meaning, unit: '', text: values.join(', ') };
-    return { ...plain, value: spec.list ? values : (values[0] ?? '') };
+    return { ...plain, value: spec.list ? values : values[0]! };
   }
   const numbers = values.map(Number);
   const display = displayOf(spec, inputs, system);
@@ -51,7 +51,7 @@ function presentOne(
     kind: spec.kind,
     symbol,
     meaning,
-    value: spec.list ? inUnit : (inUnit[0] ?? 0),
+    value: spec.list ? inUnit : inUnit[0]!,
     unit: spec.unit,
     text,
   };

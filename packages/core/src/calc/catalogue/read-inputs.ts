@@ -29,10 +29,21 @@ export function readInputs(calc: Calculation, raw: unknown): Outcome<readonly Re
   const strangers: CalcFault[] = [...given.keys()]
     .filter((input) => !known.includes(input))
     .map((input) => ({ code: 'unknown-input', input, known }));
-  const read = Object.entries(calc.inputs).map(([name, spec]) => readInput(name, spec, given.get(name)));
-  const faults = [...strangers, ...read.flatMap((one) => (one.ok ? [] : one.fault))];
-  if (faults.length > 0) return refused(faults);
-  return done(read.flatMap((one) => (one.ok && one.value ? [one.value] : [])));
+  const read = together(Object.entries(calc.inputs).map(([name, spec]) => readInput(name, spec, given.get(name))));
+  if (!read.ok) return refused([...strangers, ...read.fault.flat()]);
+  if (strangers.length > 0) return refused(strangers);
+  return done(read.value.filter((one) => one !== undefined));
+}
+
+/** All values, or all faults. */
+function together<T, F>(outcomes: readonly Outcome<T, F>[]): Outcome<readonly T[], readonly F[]> {
+  const values: T[] = [];
+  const faults: F[] = [];
+  for (const one of outcomes) {
+    if (one.ok) values.push(one.value);
+    else faults.push(one.fault);
+  }
+  return faults.length > 0 ? refused(faults) : done(values);
 }
 
 function readInput(name: string, spec: InputSpec, raw: unknown): ReadWhole {
@@ -50,10 +61,8 @@ function readList(name: string, spec: InputSpec, raw: unknown): ReadWhole {
   if (raw.length > LONGEST_LIST) {
     return refused([{ code: 'list-too-long', input: name, length: raw.length, limit: LONGEST_LIST }]);
   }
-  const read = raw.map((one: unknown, at) => readOne({ input: name, at: at + 1 }, spec, one));
-  const faults = read.flatMap((one) => (one.ok ? [] : [one.fault]));
-  if (faults.length > 0) return refused(faults);
-  return done({ name, spec, values: read.flatMap((one) => (one.ok ? [one.value] : [])), assumed: false });
+  const read = together(raw.map((one: unknown, at) => readOne({ input: name, at: at + 1 }, spec, one)));
+  return read.ok ? done({ name, spec, values: read.value, assumed: false }) : read;
 }
 
 function whenLeftOut(name: string, spec: InputSpec): ReadWhole {

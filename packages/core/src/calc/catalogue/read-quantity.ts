@@ -5,7 +5,8 @@ import { holds } from './range.js';
 import { type Place, type ReadValue, wrongShape } from './read-value.js';
 import type { QuantityInput } from './spec.js';
 
-type Read = Outcome<ReadValue, CalcFault>;
+type ReadUnit = ReadValue & { readonly unit: string };
+type Read = Outcome<ReadUnit, CalcFault>;
 
 /** Reads "4.030 in", "4.030 ±0.0005 in", { "value": 102.36, "unit": "mm" }, and for a ratio a plain number. */
 export function readQuantity(place: Place, spec: QuantityInput, raw: unknown): Read {
@@ -62,11 +63,11 @@ function readPair(place: Place, spec: QuantityInput, raw: object): Read {
   return done({ ...read, text: `${value} ±${plusMinus} ${unit}`.trim(), standard });
 }
 
-function inRange(place: Place, spec: QuantityInput, read: ReadValue): Read {
+function inRange(place: Place, spec: QuantityInput, read: ReadUnit): Read {
   const { kind, range } = spec;
   if (typeof read.value === 'number' && holds(range, read.value)) return done(read);
   // Limits in the unit that was typed, so that both can be compared at a glance.
-  return refused({ ...place, code: 'out-of-range', given: read.text, range, kind, unit: read.unit ?? spec.unit });
+  return refused({ ...place, code: 'out-of-range', given: read.text, range, kind, unit: read.unit });
 }
 
 const placesOf = (value: number): number => /\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0;

@@ -1,5 +1,5 @@
 import { type Angle, done, type Length, type Outcome } from '../../quantity/index.js';
-import { pinHeight, type RodTooShort, type SliderCrank, turns } from './slider-crank.js';
+import { heightAt, type RodTooShort, type SliderCrank, turns } from './slider-crank.js';
 
 export interface DeadCentres {
   /** Crank angle at which the piston is highest; 0 without pin offset. */
@@ -47,7 +47,5 @@ export function deadCentres(g: SliderCrank): Outcome<DeadCentres, RodTooShort> {
  */
 export function pistonDrop(g: SliderCrank, crankAngle: Angle): Outcome<Length, RodTooShort> {
   const centres = deadCentres(g);
-  if (!centres.ok) return centres;
-  const height = pinHeight(g, crankAngle);
-  return height.ok ? done((centres.value.topHeight - height.value) as Length) : height;
+  return centres.ok ? done((centres.value.topHeight - heightAt(g, crankAngle)) as Length) : centres;
 }

@@ -7,7 +7,7 @@ export { type FiringFault, type FiringTop, firingTops, MOST_CYLINDERS } from './
 export { describeFiringFault } from './firing-words.js';
 export { meanPistonSpeed } from './mean-speed.js';
 export { type PistonMotion, pistonMotion } from './motion.js';
-export { peakSpeedAngle } from './peak-speed.js';
+export { type PeakSpeed, peakSpeed, peakSpeedAngle } from './peak-speed.js';
 export { pinHeight, pistonAcceleration, pistonSpeed, type RodTooShort, type SliderCrank } from './slider-crank.js';
 export { type StopMethod, topFromStop } from './stop-method.js';
 export {

@@ -1,10 +1,17 @@
-import { type Angle, type AngularSpeed, done, type Outcome } from '../../quantity/index.js';
-import { deadCentres } from './dead-centres.js';
-import { pistonAcceleration, type RodTooShort, type SliderCrank } from './slider-crank.js';
+import {
+  type Angle,
+  type AngularSpeed,
+  done,
+  type Length,
+  type Outcome,
+  type Speed,
+  type Time,
+} from '../../quantity/index.js';
+import { type DeadCentres, deadCentres } from './dead-centres.js';
+import { bendAt, fallAt, heightAt, type RodTooShort, type SliderCrank } from './slider-crank.js';
 
 /** Enough halvings to use up the digits of a double. */
 const HALVINGS = 60;
-const UNIT_SPEED = 1 as AngularSpeed;
 
 /**
  * Crank angle [rad] of the highest piston speed on the way down: where the exact acceleration crosses zero.
@@ -17,15 +24,41 @@ const UNIT_SPEED = 1 as AngularSpeed;
  */
 export function peakSpeedAngle(g: SliderCrank): Outcome<Angle, RodTooShort> {
   const centres = deadCentres(g);
-  if (!centres.ok) return centres;
-  let before: number = centres.value.topAngle;
-  let after: number = centres.value.bottomAngle;
+  return centres.ok ? done(steepest(g, centres.value)) : centres;
+}
+
+function steepest(g: SliderCrank, centres: DeadCentres): Angle {
+  let before: number = centres.topAngle;
+  let after: number = centres.bottomAngle;
   for (let step = 0; step < HALVINGS; step += 1) {
     const middle = ((before + after) / 2) as Angle;
-    const acceleration = pistonAcceleration(g, middle, UNIT_SPEED);
-    if (!acceleration.ok) return acceleration;
-    if (acceleration.value > 0) before = middle;
+    if (bendAt(g, middle) > 0) before = middle;
     else after = middle;
   }
-  return done(((before + after) / 2) as Angle);
+  return ((before + after) / 2) as Angle;
+}
+
+/** The piston at its highest speed on the way down. */
+export type PeakSpeed = {
+  readonly angle: Angle;
+  readonly speed: Speed;
+  readonly topHeight: Length;
+  readonly pinHeight: Length;
+  /** From top dead centre. */
+  readonly time: Time;
+};
+
+/** Highest piston speed on the way down, where and when; symbols, refusal and source as in `peakSpeedAngle`. */
+export function peakSpeed(g: SliderCrank, crankSpeed: AngularSpeed): Outcome<PeakSpeed, RodTooShort> {
+  const centres = deadCentres(g);
+  if (!centres.ok) return centres;
+  const { topAngle, topHeight } = centres.value;
+  const angle = steepest(g, centres.value);
+  return done({
+    angle,
+    speed: (crankSpeed * fallAt(g, angle)) as Speed,
+    topHeight,
+    pinHeight: heightAt(g, angle),
+    time: ((angle - topAngle) / crankSpeed) as Time,
+  });
 }

@@ -50,9 +50,13 @@ export function turns(g: SliderCrank): Outcome<SliderCrank, RodTooShort> {
  */
 export function pinHeight(g: SliderCrank, crankAngle: Angle): Outcome<Length, RodTooShort> {
   const fit = turns(g);
-  if (!fit.ok) return fit;
+  return fit.ok ? done(heightAt(g, crankAngle)) : fit;
+}
+
+/** `pinHeight` of a crank that is known to turn. */
+export function heightAt(g: SliderCrank, crankAngle: Angle): Length {
   const sideways = g.crankRadius * Math.sin(crankAngle) - g.pinOffset;
-  return done((g.crankRadius * Math.cos(crankAngle) + Math.sqrt(g.rodLength ** 2 - sideways ** 2)) as Length);
+  return (g.crankRadius * Math.cos(crankAngle) + Math.sqrt(g.rodLength ** 2 - sideways ** 2)) as Length;
 }
 
 /**
@@ -66,12 +70,15 @@ export function pinHeight(g: SliderCrank, crankAngle: Angle): Outcome<Length, Ro
  */
 export function pistonSpeed(g: SliderCrank, crankAngle: Angle, crankSpeed: AngularSpeed): Outcome<Speed, RodTooShort> {
   const fit = turns(g);
-  if (!fit.ok) return fit;
+  return fit.ok ? done((crankSpeed * fallAt(g, crankAngle)) as Speed) : fit;
+}
+
+/** −dh/dθ of a crank that is known to turn: the speed over ω. */
+export function fallAt(g: SliderCrank, crankAngle: Angle): Length {
   const across = g.crankRadius * Math.sin(crankAngle);
   const along = g.crankRadius * Math.cos(crankAngle);
   const u = across - g.pinOffset;
-  const q = Math.sqrt(g.rodLength ** 2 - u ** 2);
-  return done((crankSpeed * (across + (u * along) / q)) as Speed);
+  return (across + (u * along) / Math.sqrt(g.rodLength ** 2 - u ** 2)) as Length;
 }
 
 /**
@@ -89,11 +96,14 @@ export function pistonAcceleration(
   crankSpeed: AngularSpeed,
 ): Outcome<Acceleration, RodTooShort> {
   const fit = turns(g);
-  if (!fit.ok) return fit;
+  return fit.ok ? done((crankSpeed ** 2 * bendAt(g, crankAngle)) as Acceleration) : fit;
+}
+
+/** −d²h/dθ² of a crank that is known to turn: the acceleration over ω². */
+export function bendAt(g: SliderCrank, crankAngle: Angle): Length {
   const across = g.crankRadius * Math.sin(crankAngle);
   const along = g.crankRadius * Math.cos(crankAngle);
   const u = across - g.pinOffset;
   const q = Math.sqrt(g.rodLength ** 2 - u ** 2);
-  const perTurn = along + (along ** 2 - u * across) / q + (u * along) ** 2 / q ** 3;
-  return done((crankSpeed ** 2 * perTurn) as Acceleration);
+  return (along + (along ** 2 - u * across) / q + (u * along) ** 2 / q ** 3) as Length;
 }

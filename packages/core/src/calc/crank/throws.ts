@@ -41,14 +41,16 @@ export function firingOrderAgainstThrows(
   tolerance: Angle,
 ): readonly ThrowDisagreement[] {
   const byCylinder = new Map(throws.map((one) => [one.cylinder, topAngleOfThrow(one, rotation)]));
-  const known = tops.filter((top) => byCylinder.has(top.cylinder));
+  const known = tops.flatMap(({ cylinder, angle }) => {
+    const byThrow = byCylinder.get(cylinder);
+    return byThrow === undefined ? [] : [{ cylinder, byThrow, angle }];
+  });
   const first = known[0];
   if (!first) return [];
-  const reference = byCylinder.get(first.cylinder) ?? 0;
   return known
-    .map(({ cylinder, angle }) => ({
+    .map(({ cylinder, byThrow, angle }) => ({
       cylinder,
-      byThrow: wrapped((byCylinder.get(cylinder) ?? 0) - reference, TURN),
+      byThrow: wrapped(byThrow - first.byThrow, TURN),
       byFiringOrder: wrapped(angle - first.angle, TURN),
     }))
     .filter((one) => apart(one.byThrow, one.byFiringOrder, TURN) > tolerance);

@@ -127,6 +127,15 @@ describe('order from the centre outward', () => {
     );
   });
 
+  it('takes two fasteners that the sheet puts at one place by their names, whichever is listed first', () => {
+    const twins = ['b', 'a', 'c'].map((id) => ({ id, x: 50, y: 0 }));
+    const holes = [...twins, { id: 'd', x: -150, y: 0 }];
+    const order = centreOutwardOrder(holes);
+    expect(order).toEqual(centreOutwardOrder(holes.toReversed()));
+    expect(order.toSorted()).toEqual(['a', 'b', 'c', 'd']);
+    expect(order[0]).toBe('a');
+  });
+
   it('answers the same in metres as in millimetres', () => {
     const holes = grid(5, 2, 100, 110);
     const metres = holes.map(({ id, x, y }) => ({ id, x: x / 1000, y: y / 1000 }));

@@ -66,7 +66,7 @@ export function centreOutwardOrder(holes: readonly PlacedHole[]): string[] {
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 
 const byPlace = (a: PlacedHole, b: PlacedHole): number =>
-  a.x - b.x || b.y - a.y || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+  a.x - b.x || b.y - a.y || Number(a.id > b.id) - Number(a.id < b.id);
 
 const apart = (a: { x: number; y: number }, b: { x: number; y: number }): number => Math.hypot(a.x - b.x, a.y - b.y);
 
@@ -91,7 +91,7 @@ function acrossRing(ring: PlacedHole[], centre: { x: number; y: number }, last: 
   const angle = (hole: PlacedHole) => Math.atan2(hole.y - centre.y, hole.x - centre.x);
   const round = ring.toSorted((a, b) => angle(a) - angle(b) || byPlace(a, b));
   const start = round.indexOf(farthestFrom(last, ring.toSorted(byPlace)));
-  return crossPattern(round.length).flatMap((place) => round[(start + place - 1) % round.length] ?? []);
+  return crossPattern(round.length).map((place) => round[(start + place - 1) % round.length]!);
 }
 
 /** The first of the farthest; without a last hole the first by place. Rounding noise must not decide. */

@@ -1,7 +1,7 @@
 import type { Length, Outcome } from '../../quantity/index.js';
-import { done } from '../../quantity/index.js';
+import { done, refused } from '../../quantity/index.js';
 import { fromNm, toNm } from './nanometres.js';
-import { planShims } from './shim-pool.js';
+import { checkedSizes, planWith } from './shim-pool.js';
 import { allSizes } from './shim-sizes.js';
 import type { ShimFault, ShimPool, ShimPoolInput, ShimSizes } from './types.js';
 
@@ -38,16 +38,16 @@ export function bestExtraShim(
   input: ShimPoolInput,
   sizes: ShimSizes,
 ): Outcome<ExtraShim | undefined, readonly ShimFault[]> {
-  const before = planShims(input);
-  if (!before.ok) return before;
+  const buyable = checkedSizes(input);
+  if (!buyable.ok) return buyable;
   const all = allSizes(sizes);
-  if (!all.ok) return { ok: false, fault: [all.fault] };
+  if (!all.ok) return refused([all.fault]);
+  const before = planWith(input, buyable.value);
   let best: ExtraShim | undefined;
   for (const size of all.value) {
     const thickness = fromNm(size);
-    const after = planShims({ ...input, spares: [...input.spares, thickness] });
-    if (!after.ok) return after;
-    const found = savings(before.value, after.value, thickness);
+    const after = planWith({ ...input, spares: [...input.spares, thickness] }, buyable.value);
+    const found = savings(before, after, thickness);
     const none = { ...found, fewerUnserved: 0, fewerBought: 0, lessDeviation: 0 as Length };
     if (compareSavings(found, best ?? none) > 0) best = found;
   }

@@ -1,7 +1,17 @@
 import { mm } from '@gudgeon/core/quantity';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bestExtraShim, planShims, provesOptimal, type ShimPlace, type ShimPool, type ShimPoolInput } from './index.js';
+import {
+  bestExtraShim,
+  cheapestAssignment,
+  describeShimFault,
+  planShims,
+  provesOptimal,
+  type ShimPlace,
+  type ShimPool,
+  type ShimPoolInput,
+  type ShimSizes,
+} from './index.js';
 
 const um = (n: number) => mm(n / 1000);
 const inUm = (metres: number) => Math.round(metres * 1e6);
@@ -195,6 +205,12 @@ describe('a proof of optimality', () => {
     expect(provesOptimal({ costs, columnOf: [1, 0], rowPrices: [1, 1], columnPrices: [0, 0] })).toBe(false);
     expect(provesOptimal({ costs, columnOf: [0, 0], rowPrices: [1, 5], columnPrices: [0, 0] })).toBe(false);
     expect(provesOptimal({ costs, columnOf: [1, 0], rowPrices: [5, 5], columnPrices: [0, 0] })).toBe(false);
+    expect(provesOptimal({ costs, columnOf: [0, 7], rowPrices: [1, 1], columnPrices: [0, 0] })).toBe(false);
+  });
+
+  it('cannot be had with fewer shims than valves: a mistake of the caller', () => {
+    expect(() => cheapestAssignment([[1], [2]])).toThrow('a column for each row');
+    expect(cheapestAssignment([])).toMatchObject({ cost: 0, columnOf: [] });
   });
 });
 
@@ -222,5 +238,27 @@ describe('the one extra shim that would help most', () => {
   it('is absent when nothing is left to improve', () => {
     const extra = bestExtraShim({ places: [place('A', 200, 2700)], spares: [] }, row);
     expect(extra).toEqual({ ok: true, value: undefined });
+  });
+
+  it('is refused for a plan or a row of sizes that is refused', () => {
+    const input = { places: [place('A', 200, 2700)], spares: [] };
+    const wrong = bestExtraShim({ ...input, spares: [um(-1)] }, row);
+    expect(!wrong.ok && wrong.fault.map(describeShimFault)).toEqual(['spare 1: -0.001 mm; 0 to 20 mm is valid']);
+    const sizes = bestExtraShim(input, { sizes: [] });
+    expect(!sizes.ok && sizes.fault.map(describeShimFault)).toEqual(['there are no sizes to choose from']);
+  });
+});
+
+describe('sizes that can be bought', () => {
+  const refusedSizes = (buyable: ShimSizes) => {
+    const pool = planShims({ places: [place('A', 200, 2700), place('A', 200, 2700)], spares: [], buyable });
+    return pool.ok ? [] : pool.fault.map(describeShimFault);
+  };
+
+  it('are refused together with what is wrong with the valves', () => {
+    expect(refusedSizes({ ...row, step: mm(0) })).toEqual(['A is named twice', 'the step must be above 0']);
+    expect(refusedSizes({ ...row, thickest: mm(21) })[1]).toBe('shim size: 21 mm; 0 to 20 mm is valid');
+    const many = Array.from({ length: 1001 }, (_, i) => um(2000 + i));
+    expect(refusedSizes({ sizes: many })[1]).toBe('that makes more than 1000 sizes');
   });
 });

@@ -160,10 +160,20 @@ function poolFrom(
  * the search is an assignment problem (`cheapest-assignment.ts`).
  */
 export function planShims(input: ShimPoolInput): Outcome<ShimPool, readonly ShimFault[]> {
+  const sizes = checkedSizes(input);
+  return sizes.ok ? done(planWith(input, sizes.value)) : sizes;
+}
+
+/** The sizes that can be bought, once everything else was found right. */
+export function checkedSizes(input: ShimPoolInput): Outcome<readonly number[], readonly ShimFault[]> {
   const faults = inputFaults(input);
   const sizes = input.buyable ? allSizes(input.buyable) : done([]);
   if (!sizes.ok) return refused([...faults, sizes.fault]);
-  if (faults.length > 0) return refused(faults);
-  const offers = offersFor(input, sizes.value);
-  return done(poolFrom(input.places, offers, costTable(input.places, offers)));
+  return faults.length > 0 ? refused(faults) : sizes;
+}
+
+/** The plan for an input that was checked. */
+export function planWith(input: ShimPoolInput, sizes: readonly number[]): ShimPool {
+  const offers = offersFor(input, sizes);
+  return poolFrom(input.places, offers, costTable(input.places, offers));
 }

@@ -1,6 +1,7 @@
 import { degrees } from '@gudgeon/core/quantity';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { fewest, firstSet } from './fewest-stops.js';
 import {
   describePlanFault,
   describeRefusal,
@@ -266,7 +267,13 @@ describe('stops', () => {
   it('cannot be an empty list', () => {
     const timing = engine({ firingOrder: [1] });
     expect(planValveStops(timing, { stops: [] })).toEqual({ ok: false, fault: { code: 'no-stops' } });
-    expect(planValveStops(timing, { candidates: [] })).toEqual({ ok: false, fault: { code: 'no-stops' } });
+    const none = planValveStops(timing, { candidates: [] });
+    expect(!none.ok && describePlanFault(none.fault)).toBe('stops: none given; list crank degrees such as 0,360');
+  });
+
+  it('are none when there is no valve to set', () => {
+    expect(fewest([], 72)).toBe(0);
+    expect(firstSet([], 72, 0)).toEqual([]);
   });
 
   it('on a single cylinder are one: its firing dead centre', () => {

@@ -35,7 +35,7 @@ function arcAt(row: readonly ValvePosition[], least: number): Arc | undefined {
 function stopsNeeded(table: Table, least: number): number {
   const arcs = table.map((row) => arcAt(row, least));
   if (arcs.some((arc) => arc === undefined)) return Number.POSITIVE_INFINITY;
-  return fewest(arcs as Arc[], table[0]?.length ?? 0);
+  return fewest(arcs as Arc[], table[0]!.length);
 }
 
 /** The greatest smallest margin that `stops` stops can give: bisection over the distances that occur. */
@@ -49,7 +49,7 @@ function widestMargin(table: Table, stops: number, least: number): number {
     if (stopsNeeded(table, usable[middle]!) <= stops) low = middle;
     else high = middle - 1;
   }
-  return usable[low] ?? least;
+  return usable[low]!;
 }
 
 /** The coarsest tier that needs no more stops than the finest one. */

@@ -197,12 +197,29 @@ describe('rule of nine and thirteen (reference mechanism-open.md section 8.2)', 
     expect(!rule.ok && rule.fault).toMatchObject({ code: 'not-a-mirror', reason: 'not-mates' });
   });
 
+  it('asks for a row without valves of cylinders that never fire', () => {
+    expect(mirrorRule(engine([1, 2]), row('E1 I1 I9 E9'))).toEqual({
+      ok: false,
+      fault: { code: 'valves-do-not-fit', cylinder: 9 },
+    });
+  });
+
   it('asks for one intake and one exhaust valve of every cylinder', () => {
     expect(mirrorRule(engine([1, 3, 4, 2]), row('E1 I1 I2 E2 E3 I3'))).toEqual({
       ok: false,
       fault: { code: 'valves-do-not-fit', cylinder: 4 },
     });
   });
+});
+
+it('two cylinders that fire together are set one after the other, by number', () => {
+  const steps = neighbourSteps(engine([2, 1], SHORT, [0, 720]));
+  expect(steps.map(({ cylinder, valve }) => `${valve} ${cylinder}`)).toEqual([
+    'intake 1',
+    'intake 2',
+    'exhaust 1',
+    'exhaust 2',
+  ]);
 });
 
 describe('what is seen with the crank at a stop', () => {

@@ -49,7 +49,7 @@ export function valveTiming(input: ValveTimingInput): Outcome<ValveTiming, reado
   const tops = firingTops(input.firingOrder, input.firingIntervals);
   const seat = seatOf(input.cam);
   const wrongMargin = marginFaults(margin);
-  const noRoom = seat.ok && wrongMargin.length === 0 ? roomFaults(seat.value.windows, 0 as Angle) : [];
+  const noRoom = seat.ok && wrongMargin.length === 0 ? roomFaults(seat.value.windows) : [];
   const faults = [...(tops.ok ? [] : tops.fault), ...(seat.ok ? [] : seat.fault), ...wrongMargin, ...noRoom];
   if (!tops.ok || !seat.ok || faults.length > 0) return refused(faults);
   const { intake, exhaust } = seat.value.windows;

@@ -1,6 +1,6 @@
 import { type Angle, degrees } from '../../../quantity/index.js';
-import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
-import { eventsFromLobes as find } from '../events.js';
+import { answer, defineCalculation } from '../../catalogue/index.js';
+import { eventsOf } from '../events.js';
 import { eventWords } from './event-words.js';
 import { duration, eventOutputs } from './inputs.js';
 
@@ -53,9 +53,7 @@ export const eventsFromLobes = defineCalculation({
     from: 'reference row MO-22',
   },
   compute: (v) => {
-    const found = find(v);
-    if (!found.ok) return conflict([`${found.fault.valve}Duration`], 'a valve without open time has no events');
-    const events = found.value;
+    const events = eventsOf(v);
     return answer({
       ...events,
       inWords: eventWords(events),

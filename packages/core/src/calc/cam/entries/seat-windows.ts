@@ -91,7 +91,7 @@ export const seatWindows = defineCalculation({
       ...(both && { advertisedDuration: { intake: v.advertisedIntake, exhaust: v.advertisedExhaust } }),
     };
     const found = find(v, card, v.allowance);
-    const faults = found.ok ? roomFaults(found.value, 0 as Angle) : found.fault;
+    const faults = found.ok ? roomFaults(found.value) : found.fault;
     if (!found.ok || faults.length > 0) return conflict(ofTheCard, faults.map(describeWindowFault).join('; '));
     const { intake, exhaust, basis } = found.value;
     return answer(

@@ -1,9 +1,6 @@
-import type { Length, Time } from '../../../quantity/index.js';
+import type { Length } from '../../../quantity/index.js';
 import { answer, defineCalculation } from '../../catalogue/index.js';
-import { collect } from '../collect.js';
-import { deadCentres } from '../dead-centres.js';
-import { pistonMotion } from '../motion.js';
-import { peakSpeedAngle } from '../peak-speed.js';
+import { peakSpeed as find } from '../peak-speed.js';
 import { rodTooShort } from './faults.js';
 import { crankSpeed, pinOffset, rodLength, stroke } from './inputs.js';
 import { topHeight } from './outputs.js';
@@ -34,17 +31,7 @@ export const peakSpeed = defineCalculation({
   },
   compute: (v) => {
     const g = { crankRadius: (v.stroke / 2) as Length, rodLength: v.rodLength, pinOffset: v.pinOffset };
-    const found = collect({ angle: peakSpeedAngle(g), centres: deadCentres(g) });
-    if (!found.ok) return rodTooShort(found.fault);
-    const { angle, centres } = found.value;
-    const there = pistonMotion(g, angle, v.crankSpeed);
-    if (!there.ok) return rodTooShort(there.fault);
-    return answer({
-      angle,
-      speed: there.value.speed,
-      topHeight: centres.topHeight,
-      pinHeight: there.value.pinHeight,
-      time: ((angle - centres.topAngle) / v.crankSpeed) as Time,
-    });
+    const found = find(g, v.crankSpeed);
+    return found.ok ? answer({ ...found.value }) : rodTooShort(found.fault);
   },
 });

@@ -85,6 +85,7 @@ function verdictOf(pins: readonly PinDifference[], veeAngle: Angle): string {
   if (allAt(veeAngle) || allAt(-veeAngle)) return 'agrees';
   // One sense may be the right one: name the pins that disagree with the sense most pins have.
   const against = (wanted: number) => pins.filter((pin) => apart(pin.difference, wanted, TURN) > TOLERANCE);
-  const fewest = [against(veeAngle), against(-veeAngle)].sort((a, b) => a.length - b.length)[0] ?? [];
+  const [one, other] = [against(veeAngle), against(-veeAngle)];
+  const fewest = other.length < one.length ? other : one;
   return `does not agree: see crankpin ${fewest.map((pin) => `${pin.first}-${pin.second}`).join(', ')}`;
 }

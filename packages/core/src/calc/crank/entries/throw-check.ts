@@ -70,7 +70,7 @@ export const throwCheck = defineCalculation({
     const throws = v.throwAngles.map((throwAngle, at) => ({
       cylinder: at + 1,
       throwAngle,
-      bankAngle: v.bankAngles[at] ?? (0 as Angle),
+      bankAngle: v.bankAngles[at]!,
     }));
     const wrong = firingOrderAgainstThrows(tops.value, throws, v.rotation, v.tolerance);
     const verdict = wrong.length === 0 ? 'agrees' : `does not agree: ${wrong.map(sentence).join('; ')}`;

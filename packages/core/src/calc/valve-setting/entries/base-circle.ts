@@ -1,4 +1,4 @@
-import { type Angle, degrees } from '../../../quantity/index.js';
+import { degrees } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import { type BaseCircleSpan, baseCircleSpans } from '../neighbour.js';
 import { camEvents, margin } from './inputs.js';
@@ -52,15 +52,14 @@ export const baseCircleWindows = defineCalculation({
     const spans = baseCircleSpans(ready.value.timing);
     const short = spans.find(({ length }) => length < 0);
     if (short) return conflict(['margin', ...Object.keys(camEvents)], noRoom(short));
-    const [intake, exhaust] = spans;
-    const at = (place: number | undefined): Angle => degrees(place ?? Number.NaN);
+    const [intake, exhaust] = spans as readonly [BaseCircleSpan, BaseCircleSpan];
     const outputs = {
-      intakeFrom: at(intake?.from),
-      intakeTo: at(intake?.to),
-      intakeSpan: at(intake?.length),
-      exhaustFrom: at(exhaust?.from),
-      exhaustTo: at(exhaust?.to),
-      exhaustSpan: at(exhaust?.length),
+      intakeFrom: degrees(intake.from),
+      intakeTo: degrees(intake.to),
+      intakeSpan: degrees(intake.length),
+      exhaustFrom: degrees(exhaust.from),
+      exhaustTo: degrees(exhaust.to),
+      exhaustSpan: degrees(exhaust.length),
     };
     return answer(outputs, ready.value.cautions);
   },
