@@ -1,5 +1,6 @@
 /** Which fastener is, or should be, in a hole now. */
 import { fastenerOfHole, type StageAct } from '../../engine/index.js';
+import { turns } from './doubts.js';
 import { type Ended, type FastenerPlaced, instanceKey, type Ledger, type OutWhy } from './ledger.js';
 
 export interface HoleFastener {
@@ -59,11 +60,9 @@ function demandsOn(
 const kindOfStage = (ledger: Ledger, number: number): StageAct['kind'] | undefined =>
   ledger.joint.stages.find((stage) => stage.number === number)?.act.kind;
 
-const stretches = (kind: StageAct['kind'] | undefined): boolean => kind === 'angle' || kind === 'stretch';
-
 /** It was turned by angle or stretch, or was in doubt at a stage that does so. */
 function turnedByAngle(ledger: Ledger, last: Ended): boolean {
-  if (stretches(kindOfStage(ledger, last.stage))) return true;
+  if (turns(kindOfStage(ledger, last.stage))) return true;
   const its = ledger.recorded.filter((one) => one.act.hole === last.hole && one.done.instance === last.instance);
-  return its.some((one) => stretches(one.act.kind));
+  return its.some((one) => turns(one.act.kind));
 }

@@ -3,31 +3,13 @@
  * for it, which stages have gone round again. Facts that do not fit the sheet are left out, never guessed at.
  */
 import type { Joint } from '../../engine/model.js';
-import type { Fact, FactData } from '../facts.js';
+import type { ActStruck, Fact, FactData } from '../facts.js';
 import { type Act, actKey, skipName, tighteningActs, type VisitingOrder, WHOLE_JOINT } from './acts.js';
+import { type Aftermath, afterLateRecord, afterStrike, isVoided, turnedTwice } from './doubts.js';
+import type { ActDone, Ended, OutWhy, Placed, RecordedAct, Voided } from './recorded.js';
 
-export type ActDone = FactData['act-done'];
-export type FastenerPlaced = FactData['fastener-placed'];
+export type { ActDone, Ended, FastenerPlaced, OutWhy, RecordedAct } from './recorded.js';
 
-export interface RecordedAct {
-  readonly act: Act;
-  readonly done: ActDone;
-  readonly entry?: string;
-  /** Place among the facts; later acts have higher ones. */
-  readonly at: number;
-}
-export type OutWhy = 'doubted' | 'renewed' | 'beyond';
-/** A fastener instance that must leave its hole, and why. */
-export interface Ended {
-  readonly hole: string;
-  readonly instance: number;
-  readonly stage: number;
-  readonly why: OutWhy;
-}
-export interface Placed {
-  readonly data: FastenerPlaced;
-  readonly entry?: string;
-}
 export interface Ledger {
   readonly joint: Joint;
   readonly order: VisitingOrder;
@@ -43,6 +25,7 @@ export interface Ledger {
   readonly rounds: ReadonlyMap<number, number>;
   /** Acts whose record was struck out and whose paint mark nobody has looked at since, as `stage/hole#instance`. */
   readonly struck: ReadonlySet<string>;
+  readonly voided: readonly Voided[];
 }
 
 export const instanceKey = (key: string, instance: number): string => `${key}#${instance}`;
@@ -54,6 +37,7 @@ interface Open {
   ended: Ended[];
   rounds: Map<number, number>;
   struck: Set<string>;
+  voided: Voided[];
   /** Highest instance named by any fact, in each hole, over all openings. */
   highest: Map<string, number>;
   before: Map<string, number>;
@@ -67,6 +51,7 @@ const nothingYet = (): Open => ({
   ended: [],
   rounds: new Map(),
   struck: new Set(),
+  voided: [],
   highest: new Map(),
   before: new Map(),
   turnedBefore: new Set(),
@@ -113,9 +98,11 @@ function takeIn(open: Open, fact: Fact, at: number, named: ReadonlyMap<string, A
     case 'walk-resumed':
       resumed(open, fact.data);
       return;
-    case 'act-struck':
-      open.struck.add(instanceKey(actKey(fact.data), fact.data.instance));
+    case 'act-struck': {
+      const act = named.get(actKey(fact.data));
+      if (act !== undefined) takeOutAct(open, act, fact.data, at);
       return;
+    }
     case 'joint-opened':
       startAfresh(open);
       return;
@@ -128,9 +115,27 @@ function raise(open: Open, fastener: { readonly hole: string; readonly instance:
 
 function takeInAct(open: Open, act: Act, data: ActDone, at: number, entry: string | undefined): void {
   if (act.hole !== WHOLE_JOINT) raise(open, data);
+  if (turnedTwice(counting(open), act, data)) endOf(open, data, 'twice');
+  follow(open, data, at, afterLateRecord(counting(open), act, data.instance));
   open.recorded.push({ act, done: data, at, ...(entry !== undefined && { entry }) });
   const ends = data.seen === 'beyond' || data.seen === 'renewed' ? data.seen : undefined;
-  if (ends !== undefined) open.ended.push({ hole: data.hole, instance: data.instance, stage: data.stage, why: ends });
+  if (ends !== undefined) endOf(open, data, ends);
+}
+
+function endOf(open: Open, { hole, instance, stage }: Omit<Ended, 'why'>, why: OutWhy): void {
+  open.ended.push({ hole, instance, stage, why });
+}
+
+function takeOutAct(open: Open, act: Act, data: ActStruck['data'], at: number): void {
+  open.struck.add(instanceKey(actKey(data), data.instance));
+  follow(open, data, at, afterStrike(counting(open), act, data.instance));
+}
+
+const counting = (open: Open): readonly RecordedAct[] => open.recorded.filter((one) => !isVoided(open.voided, one));
+
+function follow(open: Open, { hole, instance, stage }: ActStruck['data'], at: number, then: Aftermath): void {
+  if (then === 'doubted') endOf(open, { hole, instance, stage }, 'doubted');
+  if (then === 'again') open.voided.push({ hole, instance, stage, at });
 }
 
 function resumed(open: Open, data: FactData['walk-resumed']): void {

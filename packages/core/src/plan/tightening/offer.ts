@@ -6,7 +6,7 @@ import { instanceKey } from './ledger.js';
 import { roundOf, type Standing } from './standing.js';
 
 /** Why an act is offered that was, or could have been, offered before. */
-export type Again = 'catching-up' | 'round-again' | 'moved' | 'short';
+export type Again = 'catching-up' | 'round-again' | 'moved' | 'short' | 'struck-out';
 export interface OfferedAct {
   readonly act: Act;
   readonly instance: number;
@@ -62,6 +62,8 @@ function placeWords(joint: Joint, why: Waits, fastener: HoleFastener): string {
       return `The old fastener is out. ${fit}`;
     case 'beyond':
       return `Turned or stretched too far: take it out. ${fit} ${joint.whenInDoubt}`.trimEnd();
+    case 'twice':
+      return `Recorded twice as turned in one stage; whether it was, nobody can tell. Take it out. ${fit} ${joint.whenInDoubt}`.trimEnd();
     case 'doubted':
       return `In doubt: take it out. ${fit} ${joint.whenInDoubt}`.trimEnd();
   }
@@ -83,6 +85,8 @@ function againOf(standing: Standing, { act, instance, round }: OfferedAct): Agai
   const its = ledger.recorded.filter((one) => one.act.hole === act.hole && one.done.instance === instance);
   if (its.some((one) => one.done.seen === 'moved' && !finished.has(one.act))) return 'moved';
   if (its.findLast((one) => one.act === act)?.done.seen === 'short') return 'short';
+  const voided = ledger.voided.some((one) => one.hole === act.hole && one.instance === instance);
+  if (voided && act.stage <= standing.frontier) return 'struck-out';
   if (standing.fasteners.get(act.hole)?.replaced && act.stage < standing.frontier) return 'catching-up';
   return round > 1 ? 'round-again' : undefined;
 }
@@ -95,6 +99,8 @@ function againWords(again: Again, act: Act): string {
       return act.note ?? 'The stretch was short: bring it on as the sheet says, and measure again.';
     case 'catching-up':
       return 'A fastener fitted later goes through the stages so far by itself.';
+    case 'struck-out':
+      return 'An earlier record was struck out: this fastener goes through the stages from there by itself.';
     case 'round-again':
       return 'Round again after an interruption: the wrench should click and nothing turn.';
   }

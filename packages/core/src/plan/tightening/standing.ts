@@ -1,6 +1,7 @@
 /** Which acts of a joint are finished for the fasteners now in its holes. */
 import { type Act, actKey, byTorqueValue, WHOLE_JOINT } from './acts.js';
 import { finishes } from './answers.js';
+import { isVoided } from './doubts.js';
 import { fastenerNow, type HoleFastener } from './fastener-now.js';
 import type { Ledger, RecordedAct } from './ledger.js';
 
@@ -45,7 +46,7 @@ export const roundOf = (ledger: Ledger, act: Pick<Act, 'stage' | 'kind'>): numbe
   byTorqueValue(act.kind) ? (ledger.rounds.get(act.stage) ?? 1) : 1;
 
 function finishing(ledger: Ledger, fastener: HoleFastener | undefined, act: Act, records: readonly RecordedAct[]) {
-  const its = records.filter((one) => finishes(one.done.seen));
+  const its = records.filter((one) => finishes(one.done.seen) && !isVoided(ledger.voided, one));
   if (act.hole === WHOLE_JOINT || fastener === undefined) return its.at(-1);
   if (act.stage <= renewedAt(ledger, act.hole)) return its.at(-1);
   const moved = movedSince(ledger, act, fastener.instance);

@@ -254,4 +254,55 @@ describe('an act whose record was struck out', () => {
     expect(offered(joint, facts)).toBe('look 2/2#1');
     expect(marks(joint, facts)['2']).toBe('doubt');
   });
+
+  const seating = jointOf({ stages: [torque(78), loosen('fully'), torque(20), angle(90)] });
+  const strike = (facts: readonly Fact[], stage: number, at: string): Fact[] => [
+    ...facts.filter((fact) => fact.kind !== 'act-done' || fact.data.stage !== stage || fact.data.hole !== at),
+    struck(stage, at),
+  ];
+
+  it('sends its fastener through the slackening again, and not on to the end while it is loose', () => {
+    // Stages 1 to 3 are done, stage 4 is not begun; hole 1 was never slackened.
+    const facts = strike(doNext(seating, allPlaced(seating), 12), 2, '1');
+    expect(walk(seating, facts).current).toMatchObject({ act: { stage: 2, hole: '1' }, again: 'struck-out' });
+    expect(offered(seating, doNext(seating, facts, 1))).toBe('3/1#1');
+    expect(offered(seating, doNext(seating, facts, 2))).toBe('4/2#1');
+  });
+
+  it('puts its fastener in doubt when it was turned by angle since: it can neither be slackened nor believed', () => {
+    const facts = strike(doNext(seating, allPlaced(seating), 16), 2, '1');
+    expect(walk(seating, facts).current).toMatchObject({ kind: 'place', hole: '1', why: 'doubted', mustBeNew: true });
+    expect(walk(seating, strike(doNext(seating, allPlaced(seating), 16), 3, '1')).current).toMatchObject({
+      why: 'doubted',
+    });
+  });
+
+  it('changes nothing where the passes only rise: the wrench clicks at the lower value', () => {
+    const rising = jointOf({ stages: [torque(30), torque(60), torque(90)] });
+    const facts = strike(doNext(rising, allPlaced(rising), 12), 1, '3');
+    expect(offered(rising, facts)).toBe('1/3#1');
+    expect(offered(rising, doNext(rising, facts, 1))).toBe('finished');
+  });
+});
+
+describe('one turn by angle that two people recorded', () => {
+  const joint = jointOf({ stages: [torque(30), angle(90)] });
+  const five = doNext(joint, allPlaced(joint), 5);
+  const second = five.at(-1)!;
+
+  it('puts the fastener in doubt: it may have been turned twice', () => {
+    expect(walk(joint, [...five, second]).current).toMatchObject({
+      kind: 'place',
+      hole: '2',
+      why: 'twice',
+      mustBeNew: true,
+      words: expect.stringMatching(/^Recorded twice as turned/),
+    });
+  });
+
+  it('is one turn where the second record only says that the mark was found, or was by torque value', () => {
+    const found = { ...second, data: { ...second.data, seen: 'mark-found' } } as Fact;
+    expect(offered(joint, [...five, found])).toBe('2/3#1');
+    expect(offered(joint, [...five, five.at(-2)!])).toBe('2/3#1');
+  });
 });
