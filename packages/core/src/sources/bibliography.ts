@@ -488,6 +488,36 @@ export const BIBLIOGRAPHY = {
     standing: 'read',
     address: 'mightyram50.net, printthread t=2390, page 6',
   },
+  'shigley-bearing': {
+    title: 'Mechanical Engineering Design',
+    author: 'J. E. Shigley',
+    locator: 'chapter 12: journal bearings, examples 12-1 to 12-4',
+    standing: 'recalled',
+  },
+  'raimondi-boyd': {
+    title: 'A solution for the finite journal bearing and its application to analysis and design, 1958',
+    author: 'A. A. Raimondi and J. Boyd',
+    locator: 'table of the full bearing; recomputed here by finite differences',
+    standing: 'recalled',
+  },
+  ocvirk: {
+    title: 'Analytical derivation and experimental evaluation of short-bearing approximation, NACA report 1157',
+    author: 'G. B. DuBois and F. W. Ocvirk, 1953',
+    locator: 'load number and attitude',
+    standing: 'recalled',
+  },
+  petroff: {
+    title: 'Friction of a concentric journal bearing, any text on machine design',
+    author: 'N. P. Petroff, 1883',
+    locator: 'Petroff’s equation',
+    standing: 'recalled',
+  },
+  'bearing-problem': {
+    title: 'Worked journal-bearing problem: 1500 lb, 2.5 in, 850 rpm',
+    locator: 'solution text',
+    standing: 'read',
+    address: 'https://holooly.com/?p=592496',
+  },
   'shell-grades': {
     title: 'Service data: available main bearings, wall by grade, upper and lower halves',
     locator: '2004 and 2008 3.5 L V6, EM-135',
