@@ -10,6 +10,7 @@ export { type Proposal, propose, proposeLook, proposeReturn, type ReturnAnswer }
 export { recordView } from './record-view.js';
 export { bothLengths, preloadWorking, settingRule } from './setting-rule.js';
 export { tightenView } from './tighten-view.js';
+export { turnCount } from './turn-words.js';
 export { crankApproach } from './valve-approach.js';
 export { gapConditions, gapGauge, valveAsk } from './valve-ask.js';
 export { lookAnswers, valveResume } from './valve-look.js';

@@ -6,6 +6,7 @@ import type { Bench } from './bench.js';
 import { kindText } from './fastener-words.js';
 import { judgeGap } from './gap-verdict.js';
 import { settingRule } from './setting-rule.js';
+import { turnCount } from './turn-words.js';
 
 /** What a row says; who, when and strike are added from the envelope. */
 export interface RowWords {
@@ -97,7 +98,7 @@ function outWords(bench: Bench, { valve, condition, lash }: EntryData['valve-set
 function valveRow(bench: Bench, data: EntryData['valve-set']): RowWords {
   const rule = settingRule(bench.engine);
   const parts = [
-    data.turns === undefined ? '' : `${data.turns} turn past zero lash`,
+    data.turns === undefined ? '' : `${turnCount(data.turns)} turn past zero lash`,
     data.plungerTravel === undefined ? '' : `plunger ${data.plungerTravel.text}`,
     data.lash === undefined ? '' : `gap ${data.lash.text} ${data.condition}${outWords(bench, data)}`,
     data.shim === undefined ? '' : `shim ${data.shim.text}`,

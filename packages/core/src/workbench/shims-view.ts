@@ -68,6 +68,11 @@ function originWords(bench: Bench, origin: ShimOrigin): string {
   }
 }
 
+const proofWords = (bought: number): string =>
+  bought === 0
+    ? 'Every gap can be brought into its window with the shims that are there.'
+    : `No choice with fewer than ${bought} bought ${bought === 1 ? 'shim' : 'shims'} keeps every gap in its window.`;
+
 function poolView(bench: Bench, pool: ShimPool): Pick<ShimsView, 'choices' | 'buy' | 'unserved' | 'proof'> {
   const name = (id: string) => {
     const valve = valveOfKey(id);
@@ -83,7 +88,7 @@ function poolView(bench: Bench, pool: ShimPool): Pick<ShimsView, 'choices' | 'bu
     })),
     buy: pool.buy.map((one) => `${one.count} × ${mm(one.thickness)}`),
     unserved: pool.unserved.map((one) => `${name(one.id)}: would need ${mm(one.ideal)}, which is not to be had`),
-    proof: `No choice with fewer than ${pool.boughtCount} bought shims keeps every gap in its window.`,
+    proof: proofWords(pool.boughtCount),
   };
 }
 

@@ -46,7 +46,7 @@ function preloadAsk(engine: Engine): ValveAsk {
   const travel = rule.working.find((line) => line.includes('plunger travel here'));
   return {
     adjustment: 'preload',
-    lead: 'From zero lash turn the adjuster down by',
+    lead: 'From zero lash, down by',
     number,
     unit,
     note: [...(asked === undefined ? [`${rule.intake}.`] : []), ...(travel === undefined ? [] : [travel])].join(' '),

@@ -10,6 +10,7 @@ import {
   preloadTravel,
   propose,
   recordView,
+  turnCount,
   turnsForTypedTravel,
   usualGap,
   usualShim,
@@ -143,6 +144,19 @@ describe('what of the valve setting comes next', () => {
     expect(approach.turnDegrees).toBeGreaterThan(0);
     expect(approach.turnDegrees).toBeLessThan(720);
   });
+});
+
+// How turns of a nut are counted at the bench: common practice, no source.
+describe('turns of the nut in words', () => {
+  it.each([
+    [0.125, '1/8'],
+    [0.5, '1/2'],
+    [0.625, '5/8'],
+    [1, '1'],
+    [1.25, '1 1/4'],
+    [0, '0'],
+    [0.7, '0.7'],
+  ])('%f is %s', (turns, words) => expect(turnCount(turns)).toBe(words));
 });
 
 describe('coming back to the valves', () => {

@@ -1,6 +1,8 @@
 /** Set the valves: crank stops, which valves at each, what to see, what is refused and why, and what has been recorded. */
 import {
+  describeReason,
   describeRefusal,
+  JUST_MOVING,
   type NeighbourStep,
   neighbourSteps,
   type PlannedStop,
@@ -17,6 +19,7 @@ import { valveCautions } from './cautions.js';
 import { neighbourOf, neighbourWords, signWords, turnWords } from './crank-words.js';
 import { settingRule } from './setting-rule.js';
 import { shimsView } from './shims-view.js';
+import { turnCount } from './turn-words.js';
 import { assumptionsOf, drawingAngle, eventsOf, planOf, timingOf, type ValveChoices } from './valve-timing.js';
 import type { CrankStopView, HereView, ValveSettingView, ValvesView } from './views.js';
 
@@ -26,7 +29,7 @@ const inGroup = (engine: Engine, group: ValveGroup) =>
 function setWords(stand: ValveStand): string {
   const data = stand.set?.data;
   if (data === undefined) return '';
-  const turned = data.turns === undefined ? [] : [`${data.turns} turn past zero lash`];
+  const turned = data.turns === undefined ? [] : [`${turnCount(data.turns)} turn past zero lash`];
   const travel = data.plungerTravel === undefined ? [] : [`plunger ${data.plungerTravel.text}`];
   const lash = data.lash === undefined ? [] : [`gap ${data.lash.text} ${data.condition}`];
   const shim = data.shim === undefined ? [] : [`shim ${data.shim.text}`];
@@ -91,7 +94,7 @@ function stopView(
   };
 }
 
-function neighbourView(bench: Bench, step: NeighbourStep): ValvesView['neighbour'] {
+function neighbourView(bench: Bench, timing: ValveTiming, step: NeighbourStep): ValvesView['neighbour'] {
   return inGroup(bench.engine, step).map((valve) => ({
     valve,
     key: valveKey(valve),
@@ -99,6 +102,8 @@ function neighbourView(bench: Bench, step: NeighbourStep): ValvesView['neighbour
     words: neighbourWords(step),
     permitted: step.permitted,
     marginDegrees: Math.round(step.degrees * 10) / 10,
+    watch: { cylinder: valve.cylinder, kind: step.watch, index: 1 },
+    crankAngle: drawingAngle(timing, step.from + JUST_MOVING / 2),
   }));
 }
 
@@ -146,7 +151,9 @@ export function valvesView(bench: Bench, choices: ValveChoices = {}, shown: Show
     refused: plan.ok
       ? plan.value.refused.map((one) => ({ valve: `${one.valve} ${one.cylinder}`, reason: describeRefusal(one) }))
       : [],
-    neighbour: timing.ok ? neighbourSteps(timing.value).flatMap((step) => neighbourView(bench, step)) : byEye(bench),
+    neighbour: timing.ok
+      ? neighbourSteps(timing.value).flatMap((step) => neighbourView(bench, timing.value, step))
+      : byEye(bench),
     valves: record.valves.map((stand) => settingView(bench, stand, 0)),
     ...(shims && { shims }),
     progress: { done: set, of: record.valves.length, words: `${set} of ${record.valves.length} valves set` },
@@ -177,7 +184,7 @@ export function hereView(
       inGroup(bench.engine, one).map((valve) => ({
         valve,
         place: valveName(bench.engine, valve),
-        reason: describeRefusal(one),
+        reason: describeReason(one),
       })),
     ),
     sight: signWords(signsAt(timing.value, verdict.crankDegrees)),

@@ -266,6 +266,9 @@ export interface ValvesView {
     readonly permitted: boolean;
     /** Absent where nothing could be computed: the eye alone decides then. */
     readonly marginDegrees?: number;
+    /** The valve to watch, and a crank angle as drawings count it at which it is just moving; absent with the margin. */
+    readonly watch?: ValveId;
+    readonly crankAngle?: Angle;
   }[];
   /** Every valve of the engine with what is recorded. */
   readonly valves: readonly ValveSettingView[];

@@ -12,6 +12,7 @@ export {
   describeAssumption,
   describeMirrorFault,
   describePlanFault,
+  describeReason,
   describeRefusal,
   describeTimingFault,
 } from './words.js';

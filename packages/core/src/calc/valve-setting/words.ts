@@ -43,18 +43,20 @@ export function describeAssumption(assumed: Assumption): string {
   }
 }
 
-/** Why a valve may not be set: cylinder, valve, phase, and which of its events is how near. */
-export function describeRefusal(valve: RefusedValve): string {
-  const who = `${valve.valve} ${valve.cylinder} at crank ${shown(valve.crankDegrees)} (phase ${shown(valve.phase)})`;
+/** Why a valve may not be set, without its name: which of its events is how near. */
+export function describeReason(valve: RefusedValve): string {
   const distance = `${shown(Math.abs(valve.degrees))} degrees`;
   if (valve.code === 'too-near') {
     const end = valve.nearest === 'opening' ? `opens in ${distance}` : `closed ${distance} ago`;
-    return `${who}: ${end}, the margin is ${shown(valve.marginDegrees)} degrees`;
+    return `${end}, the margin is ${shown(valve.marginDegrees)} degrees`;
   }
-  return valve.nearest === 'opening'
-    ? `${who}: off its base circle, it opened ${distance} ago`
-    : `${who}: off its base circle, it closes in ${distance}`;
+  const event = valve.nearest === 'opening' ? `it opened ${distance} ago` : `it closes in ${distance}`;
+  return `off its base circle, ${event}`;
 }
+
+/** Why a valve may not be set: cylinder, valve, phase, and which of its events is how near. */
+export const describeRefusal = (valve: RefusedValve): string =>
+  `${valve.valve} ${valve.cylinder} at crank ${shown(valve.crankDegrees)} (phase ${shown(valve.phase)}): ${describeReason(valve)}`;
 
 /** One clear line about stops that cannot be used. */
 export function describePlanFault(fault: PlanFault): string {
