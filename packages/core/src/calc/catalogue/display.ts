@@ -11,9 +11,11 @@ export type System = 'inch' | 'metric';
 
 /**
  * Unit to show an output in: the one that was typed for an input of the same kind, else one of the system (inch or
- * metric) in which the other inputs were typed, else the usual engineering unit. `system` overrides what was typed.
+ * metric) in which the other inputs were typed, else the usual engineering unit. `system` overrides what was typed, and
+ * an output whose unit was asked for is never shown in another.
  */
 export function displayOf(spec: QuantityOutput, inputs: readonly ReadInput[], system?: System): Display {
+  if (spec.asked) return { unit: spec.unit, places: spec.places };
   const usual = findUnit(spec.kind, spec.unit)!;
   const chosen = (system ? undefined : typedUnit(spec, inputs)) ?? unitIn(spec, usual, system ?? systemOf(inputs));
   if (chosen.name === usual.name) return { unit: spec.unit, places: spec.places };

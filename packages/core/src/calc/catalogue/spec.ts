@@ -77,6 +77,8 @@ export interface QuantityOutput<K extends QuantityKind = QuantityKind> extends S
   /** Usual engineering unit, and the decimal places shown in it. */
   readonly unit: string;
   readonly places: number;
+  /** The unit is what was asked for: shown in it whatever the person typed or chose. */
+  readonly asked?: true;
 }
 export interface CountOutput extends Shown {
   readonly kind: 'count';

@@ -1,7 +1,7 @@
 import { answer, defineCalculation } from '../../catalogue/index.js';
 import { torque } from './inputs.js';
 
-const shown = { kind: 'torque', meaning: 'the same torque' } as const;
+const shown = { kind: 'torque', meaning: 'the same torque', asked: true } as const;
 
 export const torqueUnits = defineCalculation({
   id: 'fasteners.torque-units',
