@@ -1,7 +1,8 @@
-import { type Angle, kilograms, type Length, megapascals, rpm } from '../../../quantity/index.js';
+import { type Angle, kilograms, type Length, megapascals } from '../../../quantity/index.js';
 import { answer, defineCalculation } from '../../catalogue/index.js';
 import { pistonAcceleration } from '../../crank/index.js';
 import { rodStretch } from '../quench.js';
+import { crankSpeed } from './crank-speed.js';
 import { rodTooShort } from './faults.js';
 import { height, lengthOut, rodLength, signedLength, stroke, surface } from './inputs.js';
 
@@ -14,13 +15,7 @@ export const hotQuench = defineCalculation({
     quench: signedLength('q', 'cold quench, see cylinder.quench'),
     stroke,
     rodLength,
-    crankSpeed: {
-      kind: 'angular-speed',
-      symbol: 'n',
-      meaning: 'highest crank speed',
-      unit: 'rpm',
-      range: { from: 0, to: rpm(30_000) },
-    },
+    crankSpeed: { ...crankSpeed, meaning: 'highest crank speed' },
     mass: {
       kind: 'mass',
       symbol: 'm',
