@@ -25,6 +25,8 @@ export interface Flavour {
   readonly output: FlavouredOutput;
   /** At least 0. */
   readonly size: FlavouredInput;
+  /** SI squares to squares of the usual unit. */
+  readonly perSquare: number;
   /** Writes a figure of an example: "5" as "5 mm" or "5". */
   readonly text: (number: string | number) => string;
   readonly texts: (numbers: readonly (string | number)[]) => readonly string[];
@@ -40,6 +42,7 @@ export const lengths: Flavour = {
   input: { kind: 'length', unit: 'mm', range: { from: -FAR, to: FAR } },
   output: { kind: 'length', unit: 'mm', places: 5 },
   size: { kind: 'length', unit: 'mm', range: { from: 0, to: FAR } },
+  perSquare: 1e6,
   text: (number) => `${number} mm`,
   texts: (numbers) => numbers.map((one) => `${one} mm`),
 };
@@ -50,6 +53,7 @@ export const numbers: Flavour = {
   input: { kind: PLAIN, unit: '', range: { from: -HUGE, to: HUGE } },
   output: { kind: PLAIN, unit: '', places: 6 },
   size: { kind: PLAIN, unit: '', range: { from: 0, to: HUGE } },
+  perSquare: 1,
   text: String,
   texts: (all) => all.map(String),
 };

@@ -1,16 +1,23 @@
 import type { Calculation } from '../../catalogue/index.js';
 import { budget, budgetOfNumbers } from './budget.js';
 import { calibrationError } from './calibration-error.js';
+import { circleFit, roundTrace } from './circle-fit.js';
 import { clearanceAtReference } from './clearance-at-reference.js';
 import { clearanceUncertainty } from './clearance-uncertainty.js';
 import { comparisonWithStandard } from './comparison-with-standard.js';
 import { conformanceLength, conformanceNumber } from './conformance.js';
 import { coverageFactorEntry } from './coverage-factor.js';
+import { flatness, flatnessOfGrid, straightedge } from './flatness.js';
+import { gaugeStudy, gaugeStudyOfNumbers } from './gauge-study.js';
 import { instrumentCorrection, twoStandards } from './instrument-correction.js';
+import { lineFit, lineFitOfNumbers } from './line-fit.js';
+import { lobedShaft } from './lobes.js';
+import { outlierCalculations } from './outliers.js';
 import { rectangleCoverage } from './rectangle-coverage.js';
 import { repeats, repeatsOfNumbers } from './repeats.js';
 import { readingAtTemperatureEntry, sizeAtReferenceEntry } from './size-at-reference.js';
 import { typeBLength, typeBNumber } from './type-b.js';
+import { betweenGroups, betweenGroupsOfNumbers } from './variance-between.js';
 import { verdictLength, verdictNumber } from './verdict.js';
 
 /** One file an entry, one line here. */
@@ -35,4 +42,17 @@ export const metrologyCalculations: readonly Calculation[] = [
   conformanceNumber,
   verdictLength,
   verdictNumber,
+  gaugeStudy,
+  gaugeStudyOfNumbers,
+  betweenGroups,
+  betweenGroupsOfNumbers,
+  ...outlierCalculations,
+  lobedShaft,
+  circleFit,
+  roundTrace,
+  lineFit,
+  lineFitOfNumbers,
+  flatness,
+  flatnessOfGrid,
+  straightedge,
 ];
