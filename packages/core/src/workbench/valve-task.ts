@@ -1,9 +1,10 @@
 /** What of the valve setting comes next: which phase, at which crank stops, which valves there. */
+import { CYCLE_DEGREES } from '../calc/crank/index.js';
+import { wrapped } from '../quantity/index.js';
 import type { CrankStopView, ValveSettingView, ValvesView, ValveTask } from './views.js';
 
-const CYCLE = 720;
 /** Crank degrees to turn forward from one place to another, 0 to below 720. */
-export const forwardTurn = (from: number, to: number): number => (((to - from) % CYCLE) + CYCLE) % CYCLE;
+export const forwardTurn = (from: number, to: number): number => wrapped(to - from, CYCLE_DEGREES);
 
 function phaseOf(view: ValvesView): ValveTask['phase'] {
   if (view.finished) return 'finished';
