@@ -94,6 +94,12 @@ describe('inputs that cannot stand together are refused:', () => {
       /intake valve would be open for 0 degrees/,
     ],
     [
+      'limits with their ends exchanged',
+      'bearings.thread-gauge',
+      { lowest: '0.06 mm' },
+      /highest must be at least 0.06/,
+    ],
+    [
       'a stop that rounds to the next cycle',
       'valve-setting.crank-stops',
       { stops: ['719.9999999999 deg'] },
