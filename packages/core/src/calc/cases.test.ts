@@ -4,6 +4,7 @@ import bearings from '../../../../cases/bearings.json' with { type: 'json' };
 import cam from '../../../../cases/cam.json' with { type: 'json' };
 import crank from '../../../../cases/crank.json' with { type: 'json' };
 import fasteners from '../../../../cases/fasteners.json' with { type: 'json' };
+import fits from '../../../../cases/fits.json' with { type: 'json' };
 import valvetrain from '../../../../cases/valvetrain.json' with { type: 'json' };
 import type { Text } from './catalogue/calculation.js';
 import { readExpected } from './expected.suite.js';
@@ -24,7 +25,7 @@ interface Case {
   readonly from: string;
 }
 
-const files = { bearings, crank, cam, valvetrain, fasteners };
+const files = { bearings, fits, crank, cam, valvetrain, fasteners };
 
 describe.each(Object.entries(files))('reference rows of %s', (_, file) => {
   const rows = file.cases as unknown as readonly Case[];

@@ -6,6 +6,7 @@ import { type CalcFault, type CalcResult, type Calculation, type RunOptions, run
 import { crankCalculations } from './crank/entries/index.js';
 import { cylinderCalculations } from './cylinder/entries/index.js';
 import { fastenerCalculations } from './fasteners/entries/index.js';
+import { fitCalculations } from './fits/entries/index.js';
 import { metrologyCalculations } from './metrology/entries/index.js';
 import { selectionCalculations } from './selection/entries/index.js';
 import { valveSettingCalculations } from './valve-setting/entries/index.js';
@@ -36,6 +37,7 @@ export const catalogue: readonly Calculation[] = [
   ...valvetrainCalculations,
   ...fastenerCalculations,
   ...bearingCalculations,
+  ...fitCalculations,
   ...metrologyCalculations,
   ...valveSettingCalculations,
   ...selectionCalculations,

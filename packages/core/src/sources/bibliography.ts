@@ -475,6 +475,42 @@ export const BIBLIOGRAPHY = {
     address: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC8345254/',
   },
 
+  // Fits
+  'iso-286-1': {
+    title: 'ISO 286-1, geometrical product specifications, ISO code system for tolerances on linear sizes, part 1',
+    author: 'International Organization for Standardization',
+    locator: 'standard tolerances, fundamental deviations, rules of the Δ values',
+    standing: 'recalled',
+  },
+  'iso-286-2': {
+    title: 'ISO 286-2, tables of limit deviations for holes and shafts',
+    author: 'International Organization for Standardization',
+    locator: 'excerpt under its national number',
+    standing: 'read',
+    address: 'https://docs.steelcam.org/sumitomo/tehnicheskaya-informaciya-page28',
+    seen: 'an excerpt of the national equivalent, not the standard',
+  },
+  'thick-cylinders': {
+    title: 'Lamé’s thick cylinders: shrink fit with a worked sum, and the general form',
+    locator: 'd 100, hub 150 mm, interference 0.10 mm; cylinders page',
+    standing: 'read',
+    address: 'https://novasolver.jp/en/tools/shrink-fit-stress.html',
+    seen: 'also http://www.roymech.co.uk/Useful_Tables/Mechanics/Cylinders.html',
+  },
+  'din-7190': {
+    title: 'DIN 7190, interference fits, calculation and design rules',
+    author: 'Deutsches Institut für Normung',
+    locator: 'smoothing of the surfaces',
+    standing: 'recalled',
+  },
+  'material-tables': {
+    title: 'Materials textbook, appendix B, table B.6, and comparison pages of a materials database',
+    locator: 'each row of calc/fits/materials.ts names its own',
+    standing: 'read',
+    address: 'https://issuhub.com/view/index/5550?pageIndex=844',
+    seen: 'the expansion table; moduli on database pages; some figures are recalled, as the rows say',
+  },
+
   // Plain bearings
   'grade-chart': {
     title: 'Workshop manual RM451U: main bearing selection by bore, journal and shell marks',
