@@ -138,6 +138,11 @@ describe('an entry answers', () => {
     expect(textsOf('bearings.thread-gauge', without).outputs.verdict).toBe('no data');
   });
 
+  it('that one end of a bearing is below its limits and the other above them', () => {
+    const readings = ['0.020 mm', '0.055 mm'];
+    expect(textsOf('bearings.thread-gauge', { readings }).outputs.verdict).toBe('below and above');
+  });
+
   it('with a caution when no lash is left hot', () => {
     expect(textsOf('valvetrain.hot-lash', { tipRise: '2 mm' }).cautions).toEqual(['held-open']);
   });
