@@ -279,7 +279,8 @@ export interface InspectionLimit {
     | 'volume'
     | 'ratio'
     | 'stiffness'
-    | 'temperature';
+    | 'temperature'
+    | 'angular-speed';
   readonly whenNew?: { readonly window: Window<number>; readonly text: string };
   readonly wear?: WearLimit;
   /** Narrower scope: a cylinder, bank, grade or depth that the manual treats apart. */

@@ -79,6 +79,8 @@ export const UNIT_ROWS: Readonly<Record<QuantityKind, readonly UnitRow[]>> = {
     ['Pa', '1', 'metric'],
     ['GPa', '1000000000', 'metric'],
     ['kgf/cm2', '98066.5', 'metric', 'kg/cm2'],
+    ['mmHg', '133.322387415', 'metric'],
+    ['inHg', '133.322387415*25.4', 'inch'],
   ],
   stiffness: [
     ['N/mm', '1000', 'metric'],

@@ -41,6 +41,8 @@ describe('sizes of units', () => {
     ['pressure', 'psi', 6894.757, 5e-4],
     ['pressure', 'kgf/cm2', 98066.5, 0],
     ['pressure', 'bar', 1e5, 0],
+    ['pressure', 'mmHg', 133.3224, 5e-5],
+    ['pressure', 'inHg', 3386.389, 5e-4],
     ['stiffness', 'lbf/in', 175.1268, 5e-5],
     ['density', 'lb/in3', 27679.9, 5e-2],
     ['density', 'g/cm3', 1000, 0],

@@ -54,6 +54,13 @@ describe('doubts that do not stop the work', () => {
     expect(codes(text)).toEqual([code]);
   });
 
+  it('a limit and its figure in another unit agree, although only the first says which way it limits', () => {
+    const limit = (text: string) => `${BASE}limits: [{ part: engine, what: difference, whenNew: ${text} }]\n`;
+    expect(codes(limit('<= 1.0 kgf/cm2 (14 psi)'))).toEqual([]);
+    expect(codes(limit('<= 1.0 kgf/cm2 (41 psi)'))).toEqual(['units-disagree']);
+    expect(codes(limit('0.5..1.0 kgf/cm2 (14 psi)'))).toEqual(['units-disagree']);
+  });
+
   it('a printed torque rounded to tens is the same torque (330 N·m and 240 lb-ft of the balancer bolt)', () => {
     expect(codes(JOINT.replace('20 N·m', '330 N·m (240 lb-ft)'))).toEqual([]);
     expect(codes(JOINT.replace('20 N·m', '330 N·m (204 lb-ft)'))).toEqual(['units-disagree']);

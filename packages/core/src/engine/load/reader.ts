@@ -1,7 +1,9 @@
 import {
   describeFault,
+  done,
   findUnit,
   fromUnit,
+  type Outcome,
   parseQuantity,
   parseWindow,
   type QuantityKind,
@@ -188,7 +190,7 @@ export class SheetReader {
   }
 
   #compare<K extends QuantityKind>(kind: K, main: TypedWindow<QuantityOf<K>>, bracket: string, path: Path): void {
-    const other = parseWindow(kind, bracket);
+    const other = asOpenAs(main, parseWindow(kind, bracket));
     if (!other.ok) {
       this.fault('bracket', path, `brackets hold the same figure in another unit, but ${describeFault(other.fault)}`);
       return;
@@ -200,6 +202,13 @@ export class SheetReader {
     const text = `${main.text.trim()} and (${bracket.trim()}) are not the same figure`;
     this.caution('units-disagree', path, `${text}; one of the two may be misprinted; the first is used as it stands`);
   }
+}
+
+/** A single figure in brackets after a limit is the same limit: "<= 1.0 kgf/cm2 (14 psi)". */
+function asOpenAs<W extends TypedWindow, F>(main: TypedWindow, bracket: Outcome<W, F>): Outcome<W, F> {
+  if (!bracket.ok || bracket.value.low !== bracket.value.high) return bracket;
+  const { low, high, ...rest } = bracket.value;
+  return done({ ...rest, ...(main.low !== undefined && { low }), ...(main.high !== undefined && { high }) } as W);
 }
 
 /** One unit in the last place of a printed figure, in SI. */

@@ -85,7 +85,19 @@ export const limit = z.strictObject({
   part: words,
   what: words,
   quantity: z
-    .enum(['length', 'angle', 'force', 'torque', 'pressure', 'mass', 'volume', 'ratio', 'stiffness', 'temperature'])
+    .enum([
+      'length',
+      'angle',
+      'force',
+      'torque',
+      'pressure',
+      'mass',
+      'volume',
+      'ratio',
+      'stiffness',
+      'temperature',
+      'angular-speed',
+    ])
     .meta({ description: 'Only where the unit alone does not say it.' })
     .optional(),
   whenNew: plain('Window for new parts.', '0.0018..0.0030 in').optional(),

@@ -84,6 +84,7 @@ const TRIED: readonly LimitKind[] = [
   'pressure',
   'volume',
   'temperature',
+  'angular-speed',
   'stiffness',
   'ratio',
 ];
