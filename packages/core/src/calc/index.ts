@@ -1,5 +1,6 @@
 /** The catalogue of calculations: every subject's entries in one list, found by id. */
 import { type Outcome, refused } from '../quantity/index.js';
+import { balanceCalculations } from './balance/entries/index.js';
 import { bearingCalculations } from './bearings/entries/index.js';
 import { camCalculations } from './cam/entries/index.js';
 import { type CalcFault, type CalcResult, type Calculation, type RunOptions, runDeclared } from './catalogue/index.js';
@@ -33,6 +34,7 @@ export {
 export const catalogue: readonly Calculation[] = [
   ...crankCalculations,
   ...cylinderCalculations,
+  ...balanceCalculations,
   ...camCalculations,
   ...valvetrainCalculations,
   ...fastenerCalculations,
