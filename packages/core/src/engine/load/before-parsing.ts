@@ -41,14 +41,20 @@ function faultOfLines(text: string): SheetFault | undefined {
   return undefined;
 }
 
-function strangeCharacter(text: string): SheetFault | undefined {
+/** A character that no text holds, such as "U+001B"; a screen or a terminal might obey it. */
+export function controlCharacter(text: string): { readonly at: number; readonly name: string } | undefined {
   const at = text.search(CONTROL);
   if (at < 0) return undefined;
-  const before = text.slice(0, at).split('\n');
-  const hex = text.charCodeAt(at).toString(16).toUpperCase().padStart(4, '0');
+  return { at, name: `U+${text.charCodeAt(at).toString(16).toUpperCase().padStart(4, '0')}` };
+}
+
+function strangeCharacter(text: string): SheetFault | undefined {
+  const found = controlCharacter(text);
+  if (found === undefined) return undefined;
+  const before = text.slice(0, found.at).split('\n');
   return {
     code: 'not-text',
-    message: `line ${before.length}: character U+${hex} does not belong in a text file; a sheet is plain text in UTF-8`,
+    message: `line ${before.length}: character ${found.name} does not belong in a text file; a sheet is plain text in UTF-8`,
     path: '',
     line: before.length,
     column: (before.at(-1)?.length ?? 0) + 1,

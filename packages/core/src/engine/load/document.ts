@@ -11,7 +11,7 @@ import {
   parseDocument,
 } from 'yaml';
 import { done, type Outcome, refused } from '../../quantity/outcome.js';
-import { faultBeforeParsing } from './before-parsing.js';
+import { controlCharacter, faultBeforeParsing } from './before-parsing.js';
 import { DEEPEST, MOST_FAULTS, MOST_VALUES } from './bounds.js';
 import { oneLine, type SheetFault } from './fault.js';
 
@@ -122,6 +122,10 @@ function collect(root: Node, at: (offset: number) => Position): Outcome<SheetDoc
     if (isSeq(node)) return node.items.map((item, index) => visit(item, [...path, index]));
     if (isMap(node)) return visitMap(node.items, path);
     if (!isScalar(node)) return null;
+    // An escape in quotes ("\u001b") brings in what the text itself may not hold.
+    const strange = typeof node.value === 'string' ? controlCharacter(node.value) : undefined;
+    if (strange !== undefined)
+      refuse('not-text', `${pathText(path)}: character ${strange.name} does not belong in a sheet`, path, place);
     if (typeof node.value === 'number' && node.source !== undefined) written.set(key(path), node.source);
     return typeof node.value === 'bigint' ? Number(node.value) : node.value;
   };

@@ -105,6 +105,7 @@ function expectedOf(issue: Issue): string {
 }
 
 function oneOf(given: unknown, values: readonly string[]): string {
+  if (typeof given === 'string' && values.includes(given)) return `write ${given} without quotes`;
   const near = typeof given === 'string' ? nearestName(given, values) : undefined;
   const hint = near === undefined ? '' : `; did you mean "${near}"?`;
   return `${described(given)} is not known; one of: ${values.join(', ')}${hint}`;

@@ -39,6 +39,7 @@ const REFUSED: readonly (readonly [string, string, string, number | undefined])[
   ],
   ['a missing key', 'gudgeon: 1\nname: Four\n', 'layout: is missing', 1],
   ['a blank value', `${BASE}description:\n`, 'description: is left blank; write a value or take the key out', 7],
+  ['a version in quotes', BASE.replace('gudgeon: 1', 'gudgeon: "1"'), 'gudgeon: write 1 without quotes', 1],
   ['another version', BASE.replace('gudgeon: 1', 'gudgeon: 2'), 'gudgeon: 2 is not known; one of: 1', 1],
   [
     'an unknown word',
@@ -176,6 +177,12 @@ const REFUSED: readonly (readonly [string, string, string, number | undefined])[
     'a control character',
     `${BASE}description: a\u0000b\n`,
     'line 7: character U+0000 does not belong in a text file; a sheet is plain text in UTF-8',
+    7,
+  ],
+  [
+    'a control character that is written as an escape',
+    `${BASE}description: "a \\u001b[31m b"\n`,
+    'description: character U+001B does not belong in a sheet',
     7,
   ],
   ['two documents', `${BASE}---\n${BASE}`, 'line 7: a second sheet begins here ("---"); one file holds one sheet', 7],

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { toUnit } from '../../quantity/index.js';
-import { engineOf, ROOT, read, sheetsIn } from './try-sheets.suite.js';
+import { type Angle, toUnit } from '../../quantity/index.js';
+import { engineOf, JOINT, ROOT, read, sheetsIn } from './try-sheets.suite.js';
 
 const SHEETS = ['sheets/', 'sheets/transcribed/', 'cases/recipes/'].flatMap(sheetsIn);
 const cautionCodes = (path: string) => engineOf(read(path)).cautions.map((each) => `${each.path} ${each.code}`);
@@ -162,6 +162,22 @@ describe('what a sheet says', () => {
     expect(torque).toMatchObject({ kind: 'torque', target: { low: 37, high: 43 } });
     expect(loosen).toMatchObject({ kind: 'loosen', amount: 2 * Math.PI });
     expect(engine.joints[0]!.fasteners[0]?.use).toBe('once');
+  });
+
+  it.each([
+    ['one full turn', 360],
+    ['at least one full turn', 360],
+    ['1 full turn', 360],
+    ['half a turn', 180],
+    ['1/2 turn', 180],
+    ['a quarter turn', 90],
+    ['two turns', 720],
+    ['180 deg', 180],
+  ])('reads loosen: %s (wording of reference engine-cases-head-torque.json and its like)', (text, degrees) => {
+    const engine = engineOf(JOINT.replace('{ torque: 20 N·m }', `{ torque: 20 N·m }\n      - { loosen: ${text} }`));
+    const act = engine.joints[0]!.stages[1]!.act;
+    expect(act).toMatchObject({ kind: 'loosen', text });
+    expect(toUnit('angle', (act as { amount: Angle }).amount, 'deg')).toBeCloseTo(degrees, 9);
   });
 
   it('keeps what is not stated as not stated', () => {

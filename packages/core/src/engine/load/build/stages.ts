@@ -90,11 +90,20 @@ function windowAct(
   return { kind, target: read.window, text: read.text } as StageAct;
 }
 
+/** A turn as manuals spell it: "one full turn", "half a turn", "a quarter turn". */
+const inFigures = (text: string): string =>
+  text
+    .replace(/\b(?:a |one )?half (?:a )?turn\b/i, '1/2 turn')
+    .replace(/\b(?:a |one )?quarter (?:of a )?turn\b/i, '1/4 turn')
+    .replace(/\b(?:one|a) (?:full |complete )?turn\b/i, '1 turn')
+    .replace(/\btwo (?:full |complete )?turns\b/i, '2 turns')
+    .replace(/\b(\d+) (?:full|complete) turn/i, '$1 turn');
+
 /** `fully`, `1 turn`, `at least 1 turn`: slackening further than asked does no harm, so the least is the amount. */
 function buildLoosen(raw: string | number, path: Path, reader: SheetReader): StageAct | undefined {
-  if (typeof raw === 'string' && /^(fully|to zero|to 0)$/i.test(raw.trim()))
+  if (typeof raw === 'string' && /^(fully|to zero|to 0|to no tension)$/i.test(raw.trim()))
     return { kind: 'loosen', amount: 'fully', text: raw.trim() };
-  const bare = typeof raw === 'string' ? raw.trim().replace(/^(at least|>=|≥)\s*/i, '') : raw;
+  const bare = typeof raw === 'string' ? inFigures(raw.trim().replace(/^(at least|>=|≥)\s*/i, '')) : raw;
   const amount = reader.value('angle', bare, path);
   if (amount === undefined) return undefined;
   if (amount <= 0)
