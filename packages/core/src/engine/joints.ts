@@ -1,9 +1,11 @@
 import type { Engine, FastenerKind, Hole, Joint, Stage } from './model.js';
 
+/** The joint of that id; undefined where the sheet describes none. */
 export function jointById(engine: Engine, id: string): Joint | undefined {
   return engine.joints.find((joint) => joint.id === id);
 }
 
+/** The hole of that id; undefined where the joint has none. */
 export function holeById(joint: Joint, id: string): Hole | undefined {
   return joint.holes.find((hole) => hole.id === id);
 }

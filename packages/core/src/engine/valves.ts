@@ -36,6 +36,7 @@ export function valveOfKey(
   return done({ cylinder: Number(parts[1]), kind: parts[2] as ValveKind, index: Number(parts[3]) });
 }
 
+/** Whether two ids name one valve: same cylinder, kind and place among its kind. */
 export function sameValve(a: ValveId, b: ValveId): boolean {
   return a.cylinder === b.cylinder && a.kind === b.kind && a.index === b.index;
 }

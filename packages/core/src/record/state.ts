@@ -24,6 +24,7 @@ export interface RecordState {
   readonly sheet?: { readonly name: string; readonly text: string; readonly entry: string };
 }
 
+/** A record without entries; with the engine of a loaded sheet where one is at hand. */
 export const emptyRecord = (engine?: Engine): RecordState => ({
   ...(engine && { engine }),
   entries: [],

@@ -21,10 +21,12 @@ export interface Shelf {
   readonly chains: Map<string, Row[]>;
 }
 
+/** What a memory store keeps; hand the same one to a second store and it finds what the first has written. */
 export const emptyShelf = (): Shelf => ({ rows: [], byId: new Map(), chains: new Map() });
 
 const chainKey = (job: string, device: string) => JSON.stringify([job, device]);
 
+/** A store that keeps its log in `shelf` and forgets it with the program: for tests, and for looking at a log. */
 export function openMemoryStore(shelf: Shelf, clock: ReceiveClock): Store {
   let open = true;
   const whenOpen = <T>(work: () => T): Promise<T> => {

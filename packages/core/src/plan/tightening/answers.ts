@@ -16,4 +16,5 @@ const UNFINISHED: readonly Seen[] = ['moved', 'short', 'beyond'];
 
 /** The answers that fit an act, the usual one first. `mark-found` is an answer to a look on return only. */
 export const answersFor = (kind: StageAct['kind']): readonly Seen[] => ANSWERS[kind];
+/** Whether the act is finished when this was seen. */
 export const finishes = (seen: Seen): boolean => !UNFINISHED.includes(seen);

@@ -4,6 +4,7 @@ import type { Act } from './acts.js';
 import { finishes } from './answers.js';
 import type { ActDone, RecordedAct, Voided } from './recorded.js';
 
+/** Acts that turn a fastener past what a wrench set to a value would do: they cannot be repeated. */
 export const turns = (kind: StageAct['kind'] | undefined): boolean => kind === 'angle' || kind === 'stretch';
 
 /**

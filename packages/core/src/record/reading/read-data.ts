@@ -11,6 +11,7 @@ export type DataFault =
 
 /** Every kind of entry that this program knows. */
 export const ENTRY_KINDS = Object.keys(SHAPES) as readonly EntryKind[];
+/** Whether this program knows entries of that kind. */
 export const isEntryKind = (kind: string): kind is EntryKind => Object.hasOwn(SHAPES, kind);
 
 /** The data of an entry of version 1, or the first field that is not as it should be. */
