@@ -91,6 +91,19 @@ export const BIBLIOGRAPHY = {
     address: 'https://blog.decatech.com/how-to-wos/degree-wheel-murah-5f8779',
   },
 
+  'least-squares-book': {
+    title: 'Numerical Methods for Least Squares Problems',
+    author: 'Å. Björck, 1996',
+    locator: 'section 2.4: Gram-Schmidt; section 9.2: Gauss-Newton',
+    standing: 'recalled',
+  },
+  'spline-book': {
+    title: 'A Practical Guide to Splines',
+    author: 'C. de Boor, 1978',
+    locator: 'chapter IV: piecewise cubic interpolation',
+    standing: 'recalled',
+  },
+
   // Lifter preload and valve gear
   'stud-nut-preload': {
     title:
@@ -118,6 +131,49 @@ export const BIBLIOGRAPHY = {
     address:
       'https://charm.mcallihan.com/Chevy%20Truck/1993/G%2030%20Van%20V8-454%207.4L/Repair%20and%20Diagnosis/Engine%2C%20Cooling%20and%20Exhaust/Engine/Tune-up%20and%20Engine%20Performance%20Checks/Valve%20Clearance/Adjustments',
   },
+  // Selection
+  'assignment-duality': {
+    title: 'The Hungarian method for the assignment problem, and prices of linear programming that prove an assignment best',
+    author: 'H. W. Kuhn, 1955; J. Munkres, 1957',
+    locator: 'Naval Research Logistics Quarterly 2, 83 to 97',
+    standing: 'recalled',
+  },
+  'hall-set': {
+    title: 'On representatives of subsets',
+    author: 'P. Hall, 1935',
+    locator: 'the condition for a complete matching',
+    standing: 'recalled',
+  },
+  'hopcroft-karp': {
+    title: 'An n^5/2 algorithm for maximum matchings in bipartite graphs',
+    author: 'J. E. Hopcroft and R. M. Karp, 1973',
+    locator: 'whole paper',
+    standing: 'recalled',
+  },
+  'balanced-assignment': {
+    title: 'Balanced optimization problems',
+    author: 'S. Martello, W. R. Pulleyblank, P. Toth and D. de Werra, 1984',
+    locator: 'least difference between the largest and the smallest cost of an assignment',
+    standing: 'recalled',
+  },
+  'branch-and-bound': {
+    title: 'An automatic method of solving discrete programming problems',
+    author: 'A. H. Land and A. G. Doig, 1960',
+    locator: 'partial plans are left when their bound cannot reach the best plan',
+    standing: 'recalled',
+  },
+  bellman: {
+    title: 'Dynamic Programming',
+    author: 'R. Bellman, 1957',
+    locator: 'principle of optimality',
+    standing: 'recalled',
+  },
+  'liner-seals': {
+    title: 'Workshop manual of a V6 engine with wet liners: protrusion and choice of seals',
+    locator: 'p. 57: highest protrusion, difference of neighbours, steps one way along the bank',
+    standing: 'read',
+    address: 'https://www.easymanua.ls/delorean/dmc/manual?p=57',
+  },
   'shim-rule': {
     title:
       'Service manual of a small diesel with overhead cam: shim chosen from the clearance read, with a worked example',
@@ -137,6 +193,26 @@ export const BIBLIOGRAPHY = {
     author: 'J. E. Shigley',
     locator: 'chapter 10: mechanical springs, example 10-1 and the critical frequency of helical springs',
     standing: 'recalled',
+  },
+  'nested-springs': {
+    title: 'Design of Machine Elements, worked examples re-keyed as a public exercise companion',
+    author: 'V. B. Bhandari',
+    locator: 'chapter 10, example 10.18: two concentric springs',
+    standing: 'read',
+    address: 'https://github.com/FOSSEE/Scilab-TBC-Uploads',
+    seen: 'inputs and method in the companion, 764/CH10; the answers are computed',
+  },
+  'spring-pressure': {
+    title: 'Getting the right amount of valve spring pressure, trade magazine, 2017',
+    locator: 'seat load plus rate times lift, worked example',
+    standing: 'read',
+    address: 'http://www.enginebuildermag.com/2017/07/pressure-importance-getting-right-amount-spring-pressure/',
+  },
+  'piston-to-valve': {
+    title: 'Piston to valve clearance, magazine text',
+    locator: 'least gaps of 0.080 in intake and 0.100 in exhaust',
+    standing: 'read',
+    address: 'http://www.fordmuscle.com/fundamentals/pistontovalve/index.shtml',
   },
 
   // Threads and fasteners

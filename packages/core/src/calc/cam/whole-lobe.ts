@@ -1,0 +1,186 @@
+/** Least squares over every reading of a lobe. */
+import { type Angle, done, type Length, type Outcome, refused } from '../../quantity/index.js';
+import { type LinearFit, leastSquares, signChange } from '../numeric/index.js';
+import type { LiftTable } from './lift-table.js';
+
+export type LobeShape = 'alike' | 'unlike';
+
+export interface LobeOptions {
+  /** Whether both flanks are one curve seen in a mirror, or may differ. */
+  readonly flanks: LobeShape;
+  /** Lift at which duration and middle are taken. */
+  readonly checkingLift: Length;
+  /** Readings below this lift are left out: there the follower is on a ramp or on the base circle. */
+  readonly leastLift: Length;
+  /** Coefficients of the curve: powers 0, 2, 4 … of the angle when alike, 0, 1, 2 … when unlike. */
+  readonly terms: number;
+}
+export interface LobeFit {
+  readonly centreline: Angle;
+  readonly opens: Angle;
+  readonly closes: Angle;
+  readonly duration: Angle;
+  readonly peakLift: Length;
+  readonly peakAngle: Angle;
+  /** Measured minus fitted, by rising angle, with the angles of the readings that were used. */
+  readonly usedAngles: readonly Angle[];
+  readonly residuals: readonly Length[];
+  /** Standard deviation of one reading about the curve; undefined without readings to spare. */
+  readonly scatter: Length | undefined;
+  /** Standard uncertainty of the centreline from that scatter. */
+  readonly standardUncertainty: Angle | undefined;
+}
+export type LobeFault =
+  | { readonly code: 'too-few-used'; readonly used: number; readonly needed: number }
+  | { readonly code: 'undetermined' }
+  | { readonly code: 'not-crossed'; readonly flank: 'opening' | 'closing' };
+
+/** A curve with the effect of each of its unknowns on the lift at an angle. */
+interface Fitted {
+  readonly at: (angle: number) => number;
+  readonly effects: (angle: number) => readonly number[];
+  readonly fit: LinearFit;
+}
+const ROUNDS = 60;
+const SETTLED = 1e-13;
+
+/**
+ * Centreline, duration and peak of a lobe from all its readings at once.
+ *
+ *   lift = Σ c i·T i(u),  u = (θ − centre)/half width,  T the Chebyshev polynomials
+ *
+ * | symbol | argument  | unit       | meaning                                                 |
+ * |--------|-----------|------------|---------------------------------------------------------|
+ * | θ      | `table`   | [rad], [m] | readings of one lobe, by rising angle, repeats allowed  |
+ * |        | `options` |            | see `LobeOptions`                                       |
+ *
+ * With flanks alike only even powers stand in the sum and the centre is an unknown too, found by repeated
+ * linearisation; with flanks that may differ all powers stand in it. The centreline is the middle of the duration at the checking lift. Its
+ * standard uncertainty follows from the scatter about the curve and the covariance of the unknowns.
+ * Refuses with `too-few-used`, `undetermined` (readings at too few angles, or all alike) or `not-crossed` (the readings do not go
+ * down to the checking lift).
+ * Assumes readings that scatter alike and independently, taken in one turning sense.
+ * Source: derived; Gauss-Newton least squares and its covariance (Björck, section 9.2, from memory).
+ */
+export function fitLobe(table: LiftTable, options: LobeOptions): Outcome<LobeFit, LobeFault> {
+  const used = highEnough(table, options.leastLift);
+  const unknowns = options.terms + (options.flanks === 'alike' ? 1 : 0);
+  if (used.angles.length < unknowns) {
+    return refused({ code: 'too-few-used', used: used.angles.length, needed: unknowns });
+  }
+  const fitted = options.flanks === 'alike' ? fitAlike(used, options.terms) : fitUnlike(used, options.terms);
+  if (!fitted) return refused({ code: 'undetermined' });
+  const nose = noseOf(fitted, used.angles);
+  const below = (angle: number) => fitted.at(angle) - options.checkingLift;
+  const ends = flanksOf(below, used.angles, nose);
+  return ends.ok ? done(described(used, fitted, nose, ends.value)) : ends;
+}
+
+function highEnough({ angles, lifts }: LiftTable, least: Length): LiftTable {
+  const keep = lifts.map((lift) => lift >= least);
+  return { angles: angles.filter((_, at) => keep[at]), lifts: lifts.filter((_, at) => keep[at]) };
+}
+
+/** Values of the Chebyshev polynomials 0 to `highest` at u. */
+function chebyshev(highest: number, u: number): readonly number[] {
+  const values = [1, u];
+  while (values.length <= highest) values.push(2 * u * values.at(-1)! - values.at(-2)!);
+  return values.slice(0, highest + 1);
+}
+const evens = (values: readonly number[]): readonly number[] => values.filter((_, at) => at % 2 === 0);
+
+const columnsOf = (rows: readonly (readonly number[])[]): readonly (readonly number[])[] =>
+  rows[0]!.map((_, at) => rows.map((row) => row[at]!));
+const weighed = (weights: readonly number[], values: readonly number[]): number =>
+  weights.reduce((sum, weight, at) => sum + weight * values[at]!, 0);
+
+function fitUnlike({ angles, lifts }: LiftTable, terms: number): Fitted | undefined {
+  const middle = (angles[0]! + angles.at(-1)!) / 2;
+  const half = (angles.at(-1)! - angles[0]!) / 2;
+  const effects = (angle: number) => chebyshev(terms - 1, (angle - middle) / half);
+  const fit = leastSquares(columnsOf(angles.map(effects)), lifts);
+  return fit && { at: (angle) => weighed(fit.coefficients, effects(angle)), effects, fit };
+}
+
+/** The centre stands as the last unknown; its effect is minus the slope of the curve. */
+function fitAlike({ angles, lifts }: LiftTable, terms: number): Fitted | undefined {
+  const half = (angles.at(-1)! - angles[0]!) / 2;
+  let centre = (angles[0]! + angles.at(-1)!) / 2;
+  let found: Fitted | undefined;
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const shape = (angle: number, from: number) => evens(chebyshev(2 * terms - 2, (angle - from) / half));
+    const from = centre;
+    const plain = leastSquares(columnsOf(angles.map((angle) => shape(angle, from))), lifts);
+    if (!plain) return undefined;
+    const at = (angle: number) => weighed(plain.coefficients, shape(angle, from));
+    const effects = (angle: number) => [...shape(angle, from), -slopeOf(at, angle, half)];
+    const fit = leastSquares(columnsOf(angles.map(effects)), lifts);
+    if (!fit) return undefined;
+    found = { at, effects, fit: { ...fit, residuals: plain.residuals, sum: plain.sum } };
+    const step = fit.coefficients.at(-1)!;
+    centre += Math.max(-half / 4, Math.min(half / 4, step));
+    if (Math.abs(step) < SETTLED * half) break;
+  }
+  return found;
+}
+
+const SLOPE_STEP = 1e-5;
+const slopeOf = (at: (angle: number) => number, angle: number, scale: number): number =>
+  (at(angle + SLOPE_STEP * scale) - at(angle - SLOPE_STEP * scale)) / (2 * SLOPE_STEP * scale);
+
+const LOOKS = 400;
+/** Angle of the highest lift of the curve within the readings. */
+function noseOf({ at }: Fitted, angles: readonly Angle[]): number {
+  const [first, last] = [angles[0]!, angles.at(-1)!];
+  const places = Array.from({ length: LOOKS + 1 }, (_, look) => first + ((last - first) * look) / LOOKS);
+  const high = places.reduce((best, place) => (at(place) > at(best) ? place : best));
+  const step = (last - first) / LOOKS;
+  return signChange((angle) => slopeOf(at, angle, last - first), high - step, high + step);
+}
+
+function flanksOf(
+  below: (angle: number) => number,
+  angles: readonly Angle[],
+  nose: number,
+): Outcome<readonly [number, number], LobeFault> {
+  const reach = (end: number): number | undefined => {
+    const step = (end - nose) / LOOKS;
+    for (let look = 1; look <= LOOKS; look += 1) {
+      const at = nose + look * step;
+      if (below(at) <= 0) return signChange(below, at - step, at);
+    }
+    return undefined;
+  };
+  const opens = reach(angles[0]!);
+  if (opens === undefined) return refused({ code: 'not-crossed', flank: 'opening' });
+  const closes = reach(angles.at(-1)!);
+  if (closes === undefined) return refused({ code: 'not-crossed', flank: 'closing' });
+  return done([opens, closes]);
+}
+
+function described(used: LiftTable, fitted: Fitted, nose: number, [opens, closes]: readonly [number, number]): LobeFit {
+  const spare = used.angles.length - fitted.fit.coefficients.length;
+  const variance = spare > 0 ? fitted.fit.sum / spare : undefined;
+  const wide = used.angles.at(-1)! - used.angles[0]!;
+  const moves = [opens, closes].map((end) => {
+    const slope = slopeOf(fitted.at, end, wide);
+    return fitted.effects(end).map((effect) => -effect / slope / 2);
+  });
+  const effect = moves[0]!.map((one, at) => one + moves[1]![at]!);
+  const cofactor = weighed(
+    effect,
+    fitted.fit.cofactor.map((row) => weighed(effect, row)),
+  );
+  return {
+    centreline: ((opens + closes) / 2) as Angle,
+    opens: opens as Angle,
+    closes: closes as Angle,
+    duration: (closes - opens) as Angle,
+    peakLift: fitted.at(nose) as Length,
+    peakAngle: nose as Angle,
+    usedAngles: used.angles,
+    residuals: fitted.fit.residuals as Length[],
+    scatter: variance === undefined ? undefined : (Math.sqrt(variance) as Length),
+    standardUncertainty: variance === undefined ? undefined : (Math.sqrt(variance * cofactor) as Angle),
+  };
+}

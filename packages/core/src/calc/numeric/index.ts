@@ -1,0 +1,3 @@
+export { type LinearFit, leastSquares } from './least-squares.js';
+export { type Lowest, lowest, signChange } from './search.js';
+export { type Spline, type SplineEnds, type SplinePoint, splineAt, splineThrough } from './spline.js';
