@@ -22,25 +22,29 @@ describe('the record', () => {
   it.each([
     ['phone', phone],
     ['laptop', laptop],
-  ])('shows value, limit, source, who and when of every act on a %s', async (name, size) => {
-    const device = await bench.device(size);
-    const { page } = device;
-    await page.goto(record);
-    await page.getByRole('heading', { name: 'Tightening, act by act' }).waitFor();
-    const row = page.getByRole('row', { name: /left head.*hole 1, stage 1/ }).first();
-    const cells = await row.getByRole('cell').allTextContents();
-    expect(cells).toHaveLength(6);
-    expect(cells[1]).toMatch(/reached/);
-    expect(cells[2]).toMatch(/24 N·m/);
-    expect(cells[3]).toMatch(/Quernside Works book 51/);
-    expect(cells[4]).not.toBe('');
-    expect(cells[5]).toMatch(/^\d{4}-\d\d-\d\d \d\d:\d\d/);
-    expect(await accessibilityFaults(page)).toEqual([]);
-    await expectFits(page);
-    await picture(page, `record-${name}`);
-    await picture(page, `record-whole-${name}`, true);
-    expectQuiet(device);
-  });
+  ])(
+    'shows value, limit, source, who and when of every act on a %s',
+    async (name, size) => {
+      const device = await bench.device(size);
+      const { page } = device;
+      await page.goto(record);
+      await page.getByRole('heading', { name: 'Tightening, act by act' }).waitFor();
+      const row = page.getByRole('row', { name: /left head.*hole 1, stage 1/ }).first();
+      const cells = await row.getByRole('cell').allTextContents();
+      expect(cells).toHaveLength(6);
+      expect(cells[1]).toMatch(/reached/);
+      expect(cells[2]).toMatch(/24 N·m/);
+      expect(cells[3]).toMatch(/Quernside Works book 51/);
+      expect(cells[4]).not.toBe('');
+      expect(cells[5]).toMatch(/^\d{4}-\d\d-\d\d \d\d:\d\d/);
+      expect(await accessibilityFaults(page)).toEqual([]);
+      await expectFits(page);
+      await picture(page, `record-${name}`);
+      await picture(page, `record-whole-${name}`, true);
+      expectQuiet(device);
+    },
+    180_000,
+  );
 
   it('never looks more complete than it is: open work stands in its section', async () => {
     const { page } = await bench.device(laptop);

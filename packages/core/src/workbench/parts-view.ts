@@ -29,6 +29,13 @@ function ruleWords(place: PartPlace): string {
   return 'Its own part goes back here, or a new one.';
 }
 
+/** "cylinder 4 exhaust 2" as the tray writes it: "4 E2". */
+const shortName = (name: string): string =>
+  name
+    .replace(/^cylinder /, '')
+    .replace(/ intake ?/, ' I')
+    .replace(/ exhaust ?/, ' E');
+
 function placeView(bench: Bench, place: PartPlace): PartPlaceView {
   const given = givenBy(bench, place.fitted?.entry);
   const tag = tagWords(place);
@@ -37,6 +44,7 @@ function placeView(bench: Bench, place: PartPlace): PartPlaceView {
     part: place.part,
     valve: place.valve,
     place: valveName(bench.engine, place.valve),
+    short: shortName(valveName(bench.engine, place.valve)),
     ...(tag !== undefined && { tag }),
     ...(end !== undefined && { end }),
     ...(face !== undefined && { face }),

@@ -79,8 +79,8 @@ function openWork(bench: Bench): Readonly<Partial<Record<SectionKey, readonly st
     gasket,
     fasteners,
     tightening,
-    parts: parts.finished || parts.parts.length === 0 ? [] : [parts.progress.words],
-    valves: valves.finished ? [] : [valves.progress.words, valves.recheck.progress.words],
+    parts: parts.finished || parts.parts.length === 0 ? [] : [`parts to their places: ${parts.progress.words}`],
+    valves: valves.finished ? [] : [valves.progress.words, `valves after two turns: ${valves.recheck.progress.words}`],
   };
 }
 

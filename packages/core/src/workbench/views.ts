@@ -170,6 +170,8 @@ export interface PartPlaceView {
   readonly part: PartKind;
   readonly valve: ValveId;
   readonly place: string;
+  /** Cylinder and letter as the tray has them, "4 E": to be read from the far side of the block. */
+  readonly short: string;
   readonly tag?: string;
   /** As tagged when it came out: which end is up, which face looks to the front. */
   readonly end?: string;

@@ -49,12 +49,14 @@ export function FitStep({ place, others, recorder, lubricant, setLubricant, on }
   const actions = place.mayReturn ? [own, fresh] : [fresh];
   const run = useActions(fitted ? [] : actions);
   return (
-    <section className="stack" aria-live="polite" data-place={place.place}>
-      <p className="step-lead">{place.part} of</p>
-      <h2 className="hole-name" data-current-number>
-        {place.place}
+    <section className="bench" aria-live="polite" data-place={place.place}>
+      <h2 className="step-lead">
+        {place.part}, {place.place}
       </h2>
-      <p>
+      <p className="target-number" data-current-number>
+        {place.short}
+      </p>
+      <p className="tag-words">
         {place.tag ? <>Tagged: {place.tag}.</> : null} {place.rule}
       </p>
       {fitted ? (

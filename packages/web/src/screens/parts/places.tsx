@@ -39,18 +39,8 @@ export function Places({ open, bench, view }: PlacesProps) {
   };
   return (
     <>
-      <KindAndMode
-        view={view}
-        part={part}
-        mode={mode}
-        choosePart={choose}
-        chooseMode={(next) => {
-          setMode(next);
-          choose(part);
-        }}
-      />
       <Progress {...kindProgress(view, part, mode)} />
-      <div className="bench-two">
+      <div className="bench-two tray">
         {figure && (
           <FigureView figure={figure} onTouch={setTouched} low {...(place ? { current: keyOf(place) } : {})} />
         )}
@@ -70,11 +60,31 @@ export function Places({ open, bench, view }: PlacesProps) {
             />
           )}
           {!place && (
-            <KindDone view={view} part={part} mode={mode} job={open.job} next={choose} fit={() => setMode('fit')} />
+            <KindDone
+              view={view}
+              part={part}
+              mode={mode}
+              job={open.job}
+              next={choose}
+              fit={() => {
+                setMode('fit');
+                choose(undefined);
+              }}
+            />
           )}
           <Said recorder={recorder} />
         </div>
       </div>
+      <KindAndMode
+        view={view}
+        part={part}
+        mode={mode}
+        choosePart={choose}
+        chooseMode={(next) => {
+          setMode(next);
+          choose(part);
+        }}
+      />
       <RegisterList view={view} part={part} look={setTouched} />
     </>
   );

@@ -21,7 +21,7 @@ export function RegisterList({ view, part, look }: RegisterListProps) {
       <summary>
         Register of all {places.length} {part}s
       </summary>
-      <ul className="stack">
+      <ul className="stack notes">
         {view.notes.map((note) => (
           <li key={note}>{note}</li>
         ))}

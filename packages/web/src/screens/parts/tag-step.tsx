@@ -38,11 +38,13 @@ export function TagStep({ place, recorder, on }: TagStepProps) {
   );
   const run = useActions(actions);
   return (
-    <section className="stack" aria-live="polite" data-place={place.place}>
-      <p className="step-lead">As it came out: {place.part} of</p>
-      <h2 className="hole-name" data-current-number>
-        {place.place}
+    <section className="bench" aria-live="polite" data-place={place.place}>
+      <h2 className="step-lead">
+        As it came out: {place.part}, {place.place}
       </h2>
+      <p className="target-number" data-current-number>
+        {place.short}
+      </p>
       {place.tag && <p className="field-hint">Tagged: {place.tag}</p>}
       <PickWords name="This end up" usual={ends} chosen={end} choose={setEnd} />
       <PickWords name="This face to the front" usual={faces} chosen={face} choose={setFace} />

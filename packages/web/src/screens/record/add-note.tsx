@@ -12,7 +12,7 @@ export function AddNote({ recorder }: { readonly recorder: Recorder }) {
     else if (recorder.record({ kind: 'note', data: { about: 'the engine', text: note } }, 'Note kept')) setText('');
   };
   return (
-    <form className="card stack" onSubmit={send} noValidate>
+    <form className="card stack not-printed" onSubmit={send} noValidate>
       <label htmlFor={id}>Add a note</label>
       <textarea
         id={id}

@@ -1,6 +1,7 @@
 import { type RecordView, recordView } from '@gudgeon/core/workbench';
 import { useMemo } from 'react';
 import { type OpenJob, Said, Title, useBench, useRecord, WithJob } from '../../shell/index.js';
+import { AddNote } from './add-note.js';
 import { saveRecord } from './save-record.js';
 import { Section } from './section.js';
 
@@ -31,6 +32,7 @@ function RecordPage({ open }: { readonly open: OpenJob }) {
         <Section key={section.title} section={section} strike={recorder.strikeOut} />
       ))}
       <Remarks view={view} />
+      <AddNote recorder={recorder} />
     </article>
   );
 }
@@ -46,9 +48,7 @@ function Lead({ view }: { readonly view: RecordView }) {
       <dl className="record-head">
         <div>
           <dt>Head code</dt>
-          <dd className="fixed" data-head-code>
-            {view.headCode}
-          </dd>
+          <dd className="fixed record-code">{view.headCode}</dd>
         </div>
         <div>
           <dt>Entries</dt>

@@ -15,8 +15,8 @@ export function RecordRowView({ row, columns, strike }: RecordRowViewProps) {
     <tr className={isStruck ? 'struck' : undefined} data-entry={row.entry}>
       {cells.map((cell, at) => (
         <td key={columns[at]} data-name={columns[at]} data-empty={cell === '' ? '' : undefined}>
-          {isStruck && cell !== '' ? <s>{cell}</s> : cell}
-          {at === 1 && isStruck && <strong className="struck-why"> Struck out: {row.struck}</strong>}
+          {isStruck && cell !== '' ? <del>{cell}</del> : cell}
+          {at === 1 && isStruck && <strong className="struck-why"> struck out: {row.struck}</strong>}
           {at === 5 && !isStruck && <StrikeRow row={row} strike={strike} />}
         </td>
       ))}

@@ -1,4 +1,5 @@
 import type { RecordView } from '@gudgeon/core/workbench';
+import { useId } from 'react';
 import { RecordRowView } from './row.js';
 
 interface SectionProps {
@@ -9,14 +10,14 @@ const columns = ['What', 'Value', 'Limit', 'Where the limit comes from', 'Who', 
 
 /** One part of the record: a table of everything written down, and what is still open. */
 export function Section({ section, strike }: SectionProps) {
+  const id = useId();
   return (
-    <section className="record-section">
-      <h2>{section.title}</h2>
+    <section className="record-section" aria-labelledby={id}>
+      <h2 id={id}>{section.title}</h2>
       {section.rows.length === 0 ? (
         <p>Nothing is recorded.</p>
       ) : (
-        <table className="record-table">
-          <caption className="only-read">{section.title}</caption>
+        <table className="record-table" aria-labelledby={id}>
           <thead>
             <tr>
               {columns.map((name) => (

@@ -26,12 +26,12 @@ export function StrikeRow({ row, strike }: StrikeRowProps) {
     );
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (reason.trim() === '') setFault('Say why; the reason stands in the record.');
+    if (reason.trim() === '') setFault('Say why; a reason is needed here.');
     else strike(row.entry, reason.trim());
   };
   return (
     <form className="strike-form not-printed" onSubmit={submit} noValidate>
-      <label htmlFor={id}>Why is it struck out?</label>
+      <label htmlFor={id}>Why is this line wrong?</label>
       <div className="row">
         {usual.map((each) => (
           <button

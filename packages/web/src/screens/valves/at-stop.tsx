@@ -40,13 +40,13 @@ export function AtStop({ desk, task, next }: AtStopProps) {
         ) : (
           <CrankFigure desk={desk} name="gear" angle={stop.crankAngle} valve={valve.valve} />
         )}
-        <FigureChoice names={figures} chosen={figure} choose={setFigure} />
       </div>
       {task.phase === 'measure' && <MeasureShim key={key} {...step} />}
       {task.phase === 'look-again' && <LookStep key={key} {...step} />}
       {task.phase === 'set' && (
         <ValveStep key={key} {...step} at={{ method: 'stop', crankDegrees: stop.crankDegrees }} />
       )}
+      <FigureChoice names={figures} chosen={figure} choose={setFigure} />
     </div>
   );
 }

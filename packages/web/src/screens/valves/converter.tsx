@@ -1,8 +1,7 @@
 import type { Engine } from '@gudgeon/core/engine';
-import { preloadTravel, turnsForTypedTravel } from '@gudgeon/core/workbench';
+import { preloadTravel, turnCount, turnsForTypedTravel } from '@gudgeon/core/workbench';
 import { useState } from 'react';
 import { NumberEntry } from '../../bench/index.js';
-import { turnWords } from './turn-words.js';
 
 interface ConverterProps {
   readonly engine: Engine;
@@ -28,7 +27,7 @@ export function Converter({ engine, turns, setTurns }: ConverterProps) {
           >
             − 1/8
           </button>
-          <output className="ask-number">{turnWords(turns)} turn</output>
+          <output className="ask-number">{turnCount(turns)} turn</output>
           <button
             type="button"
             className="button"

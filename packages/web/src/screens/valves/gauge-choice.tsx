@@ -3,8 +3,8 @@ import type { Condition, Desk, LengthUnit } from './desk.js';
 
 interface GaugeChoiceProps {
   readonly desk: Desk;
-  /** Conditions for which the sheet prints a figure. */
-  readonly conditions: readonly Condition[];
+  /** Conditions for which the sheet prints a figure; absent where only a cold engine is measured. */
+  readonly conditions?: readonly Condition[];
 }
 const units: readonly LengthUnit[] = ['mm', 'in'];
 
@@ -12,24 +12,26 @@ const units: readonly LengthUnit[] = ['mm', 'in'];
 export function GaugeChoice({ desk, conditions }: GaugeChoiceProps) {
   return (
     <div className="gauge-choice">
-      <fieldset className="plain figure-choice">
-        <legend className="only-read">The engine is</legend>
-        {(['cold', 'hot'] as const).map((each) => (
-          <button
-            key={each}
-            type="button"
-            className="button"
-            aria-pressed={each === desk.condition}
-            onClick={(event) => {
-              desk.setCondition(each);
-              letGo(event);
-            }}
-          >
-            {each}
-            {conditions.includes(each) ? '' : ' (no figure)'}
-          </button>
-        ))}
-      </fieldset>
+      {conditions && (
+        <fieldset className="plain figure-choice">
+          <legend className="only-read">The engine is</legend>
+          {(['cold', 'hot'] as const).map((each) => (
+            <button
+              key={each}
+              type="button"
+              className="button"
+              aria-pressed={each === desk.condition}
+              onClick={(event) => {
+                desk.setCondition(each);
+                letGo(event);
+              }}
+            >
+              {each}
+              {conditions.includes(each) ? '' : ' (no figure)'}
+            </button>
+          ))}
+        </fieldset>
+      )}
       <fieldset className="plain figure-choice">
         <legend className="only-read">Unit on the feeler</legend>
         {units.map((each) => (

@@ -14,7 +14,7 @@ import { ValveStep } from './valve-step.js';
 
 const figures = [
   ['map', 'All valves'],
-  ['front', 'From the front'],
+  ['front', 'Front'],
   ['damper', 'Damper'],
 ] as const;
 const steps = [-90, -10, 10, 90] as const;

@@ -1,15 +1,14 @@
 import { gapConditions } from '@gudgeon/core/workbench';
+import { AskThenKey } from './ask-then-key.js';
 import { GapEntry } from './gap-entry.js';
 import { GaugeChoice } from './gauge-choice.js';
-import { LargeAsk } from './large-ask.js';
 import type { SettingStepProps } from './valve-step.js';
 
 /** Mechanical lash: set with the feeler, then the gap as measured, cold or hot. */
 export function LashStep({ desk, valve, ask, set }: SettingStepProps) {
   const conditions = gapConditions(desk.bench.engine, valve.valve.kind);
   return (
-    <>
-      <LargeAsk lead={ask.lead} number={ask.number} unit={ask.unit} />
+    <AskThenKey desk={desk} ask={ask} label="It is set: key the gap">
       <GaugeChoice desk={desk} conditions={conditions} />
       <GapEntry
         desk={desk}
@@ -17,6 +16,6 @@ export function LashStep({ desk, valve, ask, set }: SettingStepProps) {
         slot={`${valve.place}: gap as set, ${desk.condition}`}
         take={({ raw, reading }, words) => set({ adjustment: 'lash', lash: reading }, words, raw)}
       />
-    </>
+    </AskThenKey>
   );
 }

@@ -33,7 +33,7 @@ export function MeasureShim({ desk, valve, done }: MeasureShimProps) {
     <section className="bench" aria-live="polite" data-valve={valve.key} data-measure={gap ? 'shim' : 'gap'}>
       <h2 className="valve-name">{valve.place}</h2>
       {gap ? <p className="step-lead">Gap {gap.text}. Now the shim, as marked or measured.</p> : null}
-      <GaugeChoice desk={desk} conditions={['cold']} />
+      <GaugeChoice desk={desk} />
       <Armed key={gap ? 'shim' : 'gap'} again={`${unit} ${desk.condition}`}>
         <NumberEntry
           slot={`${valve.place}: ${what}`}

@@ -2,7 +2,9 @@ import type { ValveSettingView, ValvesView } from '@gudgeon/core/workbench';
 import { useState } from 'react';
 import { Hindrances, Progress } from '../../bench/index.js';
 import { Said } from '../../shell/index.js';
+import { CrankFigure } from './crank-figure.js';
 import type { Desk } from './desk.js';
+import { FigureChoice } from './figure-choice.js';
 import { ValveStep } from './valve-step.js';
 
 type Step = ValvesView['neighbour'][number];
@@ -21,17 +23,20 @@ export function Neighbour({ desk }: { readonly desk: Desk }) {
       <Progress {...view.progress} />
       <Hindrances hindrances={view.hindrances.map((words) => ({ code: 'no-plan', words }))} />
       {step && valve ? (
-        <div className="stack">
-          <p className="step-lead" data-watch={step.key}>
-            {step.words}
-          </p>
-          <ValveStep
-            key={`${step.key} ${valve.given?.entry}`}
-            desk={desk}
-            valve={{ ...valve, marginDegrees: step.marginDegrees ?? 0 }}
-            at={{ method: 'neighbour' }}
-            done={() => setTouched(undefined)}
-          />
+        <div className="bench-two step-first">
+          <div className="bench">
+            <p className="step-lead" data-watch={step.key}>
+              {step.words}
+            </p>
+            <ValveStep
+              key={`${step.key} ${valve.given?.entry}`}
+              desk={desk}
+              valve={{ ...valve, marginDegrees: step.marginDegrees ?? 0 }}
+              at={{ method: 'neighbour' }}
+              done={() => setTouched(undefined)}
+            />
+          </div>
+          <Watched desk={desk} step={step} />
         </div>
       ) : (
         <p className="step-lead">Nothing is left that may be set in this way.</p>
@@ -39,6 +44,28 @@ export function Neighbour({ desk }: { readonly desk: Desk }) {
       <Said recorder={desk.recorder} />
       <List steps={view.neighbour} stand={stand} look={setTouched} />
     </>
+  );
+}
+
+const figures = [
+  ['watch', 'The valve to watch'],
+  ['gear', 'The valve to set'],
+] as const;
+
+/** Both valves of the cylinder at the moment in question: the one that just moves, and the one at rest. */
+function Watched({ desk, step }: { readonly desk: Desk; readonly step: Step }) {
+  const [figure, setFigure] = useState<'watch' | 'gear'>('watch');
+  if (step.crankAngle === undefined || step.watch === undefined) return null;
+  return (
+    <div className="stack valve-drawing">
+      <CrankFigure
+        desk={desk}
+        name="gear"
+        angle={step.crankAngle}
+        valve={figure === 'watch' ? step.watch : step.valve}
+      />
+      <FigureChoice names={figures} chosen={figure} choose={setFigure} />
+    </div>
   );
 }
 

@@ -1,10 +1,9 @@
-import { preloadTravel } from '@gudgeon/core/workbench';
+import { preloadTravel, turnCount } from '@gudgeon/core/workbench';
 import { useState } from 'react';
 import { ActButton, sayAgain } from '../../bench/index.js';
 import { type Action, useActions } from '../../keys/index.js';
 import { Converter } from './converter.js';
 import { LargeAsk } from './large-ask.js';
-import { turnWords } from './turn-words.js';
 import type { SettingStepProps } from './valve-step.js';
 
 /** Hydraulic lifter: turns past zero lash, as the sheet asks for them or as they were really turned. */
@@ -12,10 +11,10 @@ export function PreloadStep({ desk, ask, set }: SettingStepProps) {
   const [turns, setTurns] = useState(ask.turns ?? 0.5);
   const { reading } = preloadTravel(desk.bench.engine, turns);
   const asked = turns === ask.turns;
-  const words = `${turnWords(turns)} turn past zero lash`;
+  const words = `${turnCount(turns)} turn past zero lash`;
   const record: Action = {
     name: 'set',
-    label: `Set: ${turnWords(turns)} turn`,
+    label: `Set: ${turnCount(turns)} turn`,
     keys: ['Enter', ' '],
     available: true,
     run: () => set({ adjustment: 'preload', turns, ...(reading && { plungerTravel: reading }) }, words),
@@ -26,7 +25,7 @@ export function PreloadStep({ desk, ask, set }: SettingStepProps) {
   ]);
   return (
     <>
-      <LargeAsk lead={ask.lead} number={asked ? ask.number : turnWords(turns)} unit={asked ? ask.unit : 'turn'} />
+      <LargeAsk lead={ask.lead} number={asked ? ask.number : turnCount(turns)} unit={asked ? ask.unit : 'turn'} />
       {!asked && (
         <p className="step-lead">
           The sheet asks for {ask.number} {ask.unit}.

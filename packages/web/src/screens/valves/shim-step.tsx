@@ -1,16 +1,15 @@
 import { lengthReading } from '@gudgeon/core/workbench';
+import { AskThenKey } from './ask-then-key.js';
 import { GapEntry } from './gap-entry.js';
 import { GaugeChoice } from './gauge-choice.js';
-import { LargeAsk } from './large-ask.js';
 import type { SettingStepProps } from './valve-step.js';
 
 /** The chosen shim goes in, then the gap is measured again: a shim that is only marked right proves nothing. */
 export function ShimStep({ desk, valve, ask, set }: SettingStepProps) {
   const shim = ask.number === '' ? undefined : lengthReading(`${ask.number} ${ask.unit}`);
   return (
-    <>
-      <LargeAsk lead={ask.lead} number={ask.number} unit={ask.unit} />
-      <GaugeChoice desk={desk} conditions={['cold']} />
+    <AskThenKey desk={desk} ask={ask} label="It is in: key the gap">
+      <GaugeChoice desk={desk} />
       <GapEntry
         desk={desk}
         valve={valve}
@@ -23,6 +22,6 @@ export function ShimStep({ desk, valve, ask, set }: SettingStepProps) {
           )
         }
       />
-    </>
+    </AskThenKey>
   );
 }

@@ -12,7 +12,7 @@ import { useMotion } from './use-motion.js';
 
 const figures: readonly (readonly [Exclude<CrankFigureName, 'gear'>, string])[] = [
   ['damper', 'Damper'],
-  ['front', 'From the front'],
+  ['front', 'Front'],
   ['dial', 'Cam dial'],
 ];
 const purpose: Readonly<Record<ValveTask['phase'], string>> = {

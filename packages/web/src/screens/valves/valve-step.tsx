@@ -5,7 +5,6 @@ import { say } from '../../bench/index.js';
 import type { Desk, SetAt } from './desk.js';
 import { FixedStep } from './fixed-step.js';
 import { LashStep } from './lash-step.js';
-import { LastGap } from './last-gap.js';
 import { PreloadStep } from './preload-step.js';
 import { ShimStep } from './shim-step.js';
 
@@ -52,7 +51,6 @@ export function ValveStep({ desk, valve, at, done }: ValveStepProps) {
           : `At least ${valve.marginDegrees}° from its own opening and closing. `}
         {ask.note} From: {ask.origin}.
       </p>
-      <LastGap desk={desk} />
     </section>
   );
 }
