@@ -1,10 +1,14 @@
 /** Reference rows of cases/*.json through the same path as the command line. Each row names its own source. */
 import { describe, expect, it } from 'vitest';
+import balance from '../../../../cases/balance.json' with { type: 'json' };
 import bearings from '../../../../cases/bearings.json' with { type: 'json' };
 import cam from '../../../../cases/cam.json' with { type: 'json' };
+import camMotion from '../../../../cases/cam-motion.json' with { type: 'json' };
 import crank from '../../../../cases/crank.json' with { type: 'json' };
+import cylinder from '../../../../cases/cylinder.json' with { type: 'json' };
 import fasteners from '../../../../cases/fasteners.json' with { type: 'json' };
 import fits from '../../../../cases/fits.json' with { type: 'json' };
+import metrology from '../../../../cases/metrology.json' with { type: 'json' };
 import valvetrain from '../../../../cases/valvetrain.json' with { type: 'json' };
 import type { Text } from './catalogue/calculation.js';
 import { readExpected } from './expected.suite.js';
@@ -25,7 +29,7 @@ interface Case {
   readonly from: string;
 }
 
-const files = { bearings, fits, crank, cam, valvetrain, fasteners };
+const files = { cylinder, balance, metrology, bearings, fits, crank, cam, camMotion, valvetrain, fasteners };
 
 describe.each(Object.entries(files))('reference rows of %s', (_, file) => {
   const rows = file.cases as unknown as readonly Case[];

@@ -19,7 +19,8 @@ export interface ReadInput {
 type ReadOne = Outcome<ReadValue, CalcFault>;
 type ReadWhole = Outcome<ReadInput | undefined, readonly CalcFault[]>;
 
-export const LONGEST_LIST = 1000;
+/** Long enough for the longest reference data set of certified univariate statistics, 1001 readings, and for a measured lobe. */
+export const LONGEST_LIST = 5000;
 
 /** Inputs in the order of the declaration; those left out without a default are not in the list. */
 export function readInputs(calc: Calculation, raw: unknown): Outcome<readonly ReadInput[], readonly CalcFault[]> {
