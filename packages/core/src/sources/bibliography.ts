@@ -133,7 +133,8 @@ export const BIBLIOGRAPHY = {
   },
   // Selection
   'assignment-duality': {
-    title: 'The Hungarian method for the assignment problem, and prices of linear programming that prove an assignment best',
+    title:
+      'The Hungarian method for the assignment problem, and prices of linear programming that prove an assignment best',
     author: 'H. W. Kuhn, 1955; J. Munkres, 1957',
     locator: 'Naval Research Logistics Quarterly 2, 83 to 97',
     standing: 'recalled',

@@ -3,12 +3,7 @@ import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import { planShims } from '../shim-pool.js';
 import type { ShimAssignment, ShimOrigin, ShimPoolInput, ShimSizes } from '../types.js';
 import { clearance, rounding, shimConflict, thickness } from './inputs.js';
-
-/** One value for all valves, or one a valve. */
-function spread(values: readonly Length[], count: number): readonly Length[] | undefined {
-  if (values.length === count) return values;
-  return values.length === 1 ? Array.from({ length: count }, () => values[0]!) : undefined;
-}
+import { spread } from './lists.js';
 
 function sizesOf(thinnest?: Length, thickest?: Length, step?: Length): { buyable?: ShimSizes } | undefined {
   if (thinnest === undefined && thickest === undefined && step === undefined) return {};
