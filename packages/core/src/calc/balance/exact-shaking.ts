@@ -12,7 +12,7 @@ export interface Shake {
 /**
  * Force and couple on the engine at a crank angle, from the exact slider-crank with pin offset: all orders at once.
  *
- *   F = Σ (m·a(φ)·e^(iβ) + mr·r·ω²·e^(i(τ+θ))),  φ = τ + θ − β,  couple = Σ (z − z0)·F
+ *   F = Σ (m·a(φ)·e^(iβ) + mr·r·ω²·e^(i(τ+θ))),  φ = τ + θ − β,  couple = Σ (z0 − z)·F
  *
  * Symbols as in `shakingOf`; a is the piston's acceleration away from its head. Refuses with `rod-too-short`.
  * Example: four cylinders in line, 0.62 kg, throw 43.5 mm, rod 145 mm, 6000 r/min: largest 13 394 N.
@@ -34,7 +34,7 @@ export function shakeAt(
       sum([polar(one.reciprocating * pull.value, one.bankAngle), polar(turning, one.throwAngle + crankAngle)]),
     );
   }
-  const couples = forces.map((force, place) => times(force, (throws[place] as Throw).position - about));
+  const couples = forces.map((force, place) => times(force, about - (throws[place] as Throw).position));
   return done({ force: sum(forces), couple: sum(couples) });
 }
 

@@ -41,7 +41,7 @@ export interface Shaking {
 /**
  * Shaking forces and couples of any crank layout, first and second order.
  *
- *   F1 = Σ m·r·ω²·cos φ·e^(iβ),  F2 = Σ m·r·ω²·(r/l)·cos 2φ·e^(iβ),  φ = τ + θ − β,  couple = Σ (z − z0)·F
+ *   F1 = Σ m·r·ω²·cos φ·e^(iβ),  F2 = Σ m·r·ω²·(r/l)·cos 2φ·e^(iβ),  φ = τ + θ − β,  couple = Σ (z0 − z)·F
  *
  * | symbol | argument        | unit    | meaning                                                        |
  * |--------|-----------------|---------|----------------------------------------------------------------|
@@ -50,7 +50,7 @@ export interface Shaking {
  * | τ, β   | `throwAngle`, `bankAngle`  | [rad] | in the running sense                                   |
  * | z, z0  | `position`, `about` | [m] | along the crank, and the plane about which couples are taken   |
  *
- * Vectors: real part up, imaginary part toward the running sense; a force is positive toward the cylinder heads, as the
+ * A couple is written as the force it makes on the side of smaller z times the arm. Vectors: real part up, imaginary part toward the running sense; a force is positive toward the cylinder heads, as the
  * piston's inertia pulls the engine at top dead centre. Two terms of the exact series: without pin offset, r/l small.
  * With cos x = (e^ix + e^−ix)/2 each cylinder gives half of its force to a vector that runs with the crank at τ and half
  * to one that runs against it at 2β − τ (second order: 2τ − β and 3β − 2τ). Only the part that runs with the crank can
@@ -67,7 +67,7 @@ export function shakingOf(throws: readonly Throw[], sizes: CrankSizes, about: Le
     const back = throws.map((one) => polar((scale * arm(one) * one.reciprocating) / 2, backAngle(one, order)));
     return { order, ahead: sum(ahead), back: sum(back) };
   };
-  const arm = (one: Throw) => one.position - about;
+  const arm = (one: Throw) => about - one.position;
   return {
     primaryForce: of(1, () => 1),
     secondaryForce: of(2, () => 1),

@@ -28,7 +28,10 @@ export const balanceShafts = defineCalculation({
     secondaryBack: forceOut('F2−', 'secondary force that turns against the crank at twice its speed'),
     primaryCoupleAhead: coupleOut('C1+', 'primary couple that turns with the crank: counterweights can carry it'),
     primaryCoupleAheadDirection: {
-      ...angleOut('αc1', 'its direction at crank angle 0, from upright, clockwise seen from the front'),
+      ...angleOut(
+        'αc1',
+        'direction of its forces on the side of smaller z at crank angle 0, from upright, clockwise seen from the front',
+      ),
       optional: true,
     },
     primaryCoupleBack: coupleOut('C1−', 'primary couple that turns against the crank'),

@@ -38,9 +38,9 @@ export const shakingAt = defineCalculation({
     up: { ...forceOut('Fy', 'part upward'), list: true },
     sideways: { ...forceOut('Fx', 'part to the right seen from the front'), list: true },
     couples: { ...coupleOut('C', 'size of the couple at each angle'), list: true },
-    coupleDirections: { ...angleOut('αc', 'direction of the forces that make it, ahead of z0'), list: true },
+    coupleDirections: { ...angleOut('αc', 'direction of its forces on the side of smaller z'), list: true },
   },
-  formula: 'F = Σ m·a(φ)·e^(iβ), φ = τ + θ − β; C = Σ (z − z0)·F',
+  formula: 'F = Σ m·a(φ)·e^(iβ), φ = τ + θ − β; C = Σ (z0 − z)·F',
   assumptions: ['As in balance.shaking-forces. Where a vector is nothing its direction says nothing.'],
   sources: ['khurmi-balance', 'derived-here'],
   example: {

@@ -56,10 +56,10 @@ export const shakingForces = defineCalculation({
     exactCoupleAt: at('θC', 'whole couple'),
     exactCoupleDirection: toward('αC', 'plane of the whole couple'),
   },
-  formula: 'F1 = Σ m·r·ω²·cos φ, F2 = Σ m·r·ω²·(r/l)·cos 2φ along each bank, φ = τ + θ − β; couples with arm z − z0',
+  formula: 'F1 = Σ m·r·ω²·cos φ, F2 = Σ m·r·ω²·(r/l)·cos 2φ along each bank, φ = τ + θ − β; couples with arm z0 − z',
   assumptions: [
     'Rigid parts, constant crank speed, rods as two masses. Crank angle 0: the crank’s reference points upright.',
-    'A force is counted toward the cylinder heads. A couple has the direction of the forces that make it, ahead of z0.',
+    'A force is counted toward the cylinder heads. A couple has the direction of its forces on the side of smaller z.',
     'First and second order are two terms of a series; the exact totals hold all orders and the pin offset.',
   ],
   sources: ['khurmi-balance', 'derived-here'],
