@@ -123,3 +123,32 @@ it.each(published.cases)('$case holds with intake shut from 600 to 300 and exhau
     expect(named(here, 'exhaust')).toEqual(expect.arrayContaining(stop.exhaust));
   }
 });
+
+/**
+ * Twelve-cylinder column of a table of valves to set at the firing and the overlap dead centre of cylinder A1, read at
+ * https://manualshive.com/en/manual/mtu/12-v-2000-m92/1852631?page=74. Side A is 1 to 6 here, side B 7 to 12. The table
+ * prints no firing order: A1-B5-A5-B3-A3-B6-A6-B2-A2-B4-A4-B1 with 30 and 90 degrees in turn (90 degree vee) is from memory.
+ */
+describe('a vee of twelve that fires unevenly', () => {
+  const firing = {
+    firingOrder: [1, 11, 5, 9, 3, 12, 6, 8, 2, 10, 4, 7],
+    firingIntervals: Array.from({ length: 12 }, (_, place) => degrees(place % 2 === 0 ? 30 : 90)),
+  };
+
+  it.each(windows)('is set at two dead centres as printed, valve for valve, with %s', (_, cam) => {
+    const timing = valveTiming({ ...firing, ...(cam ? { cam } : {}) });
+    if (!timing.ok) throw new Error(JSON.stringify(timing.fault));
+    const { stops, refused } = planned(timing.value, [0, 360]);
+    expect(refused).toEqual([]);
+    expect(stops.map(({ set }) => [named(set, 'intake'), named(set, 'exhaust')])).toEqual([
+      [
+        [1, 2, 4, 7, 10, 11],
+        [1, 3, 5, 9, 11, 12],
+      ],
+      [
+        [3, 5, 6, 8, 9, 12],
+        [2, 4, 6, 7, 8, 10],
+      ],
+    ]);
+  });
+});
