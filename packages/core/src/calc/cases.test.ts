@@ -7,6 +7,7 @@ import camMotion from '../../../../cases/cam-motion.json' with { type: 'json' };
 import crank from '../../../../cases/crank.json' with { type: 'json' };
 import cylinder from '../../../../cases/cylinder.json' with { type: 'json' };
 import fasteners from '../../../../cases/fasteners.json' with { type: 'json' };
+import joints from '../../../../cases/fasteners-joints.json' with { type: 'json' };
 import fits from '../../../../cases/fits.json' with { type: 'json' };
 import metrology from '../../../../cases/metrology.json' with { type: 'json' };
 import valvetrain from '../../../../cases/valvetrain.json' with { type: 'json' };
@@ -29,7 +30,7 @@ interface Case {
   readonly from: string;
 }
 
-const files = { cylinder, balance, metrology, bearings, fits, crank, cam, camMotion, valvetrain, fasteners };
+const files = { cylinder, balance, metrology, bearings, fits, crank, cam, camMotion, valvetrain, fasteners, joints };
 
 describe.each(Object.entries(files))('reference rows of %s', (_, file) => {
   const rows = file.cases as unknown as readonly Case[];

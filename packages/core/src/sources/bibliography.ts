@@ -189,6 +189,13 @@ export const BIBLIOGRAPHY = {
     address:
       'https://manuals.autorepairshq.com/Mercury/1990/Grand%20Marquis%20V8-351%205.8L/Repair%20and%20Diagnosis/Powertrain%20Management/Tune-up%20and%20Engine%20Performance%20Checks/Valve%20Clearance/Adjustments',
   },
+  'johnson-column': {
+    title: 'Johnson’s parabolic formula, and Euler columns with end constants',
+    locator: 'formulas of both branches and their meeting point',
+    standing: 'read',
+    address: 'https://probsee.com/p/Johnson%27s_parabolic_formula',
+    seen: 'also http://www.civilengcalculations.com/jmm/beam56.html',
+  },
   'shigley-spring': {
     title: 'Mechanical Engineering Design',
     author: 'J. E. Shigley',
@@ -326,6 +333,40 @@ export const BIBLIOGRAPHY = {
     locator: 'effective length with an adapter set at an angle',
     standing: 'read',
     address: 'http://firetrucksandequipment.tpub.com/TM-9-254/css/TM-9-254_92.htm',
+  },
+  'adapter-sums': {
+    title: 'Torque wrench manual and a page on extensions: two worked in-line adapters',
+    locator: 'manual p. 7; extensions page',
+    standing: 'read',
+    address: 'https://www.easymanua.ls/performance-tool/m199/manual?p=7',
+    seen: 'also http://torqwrench.com/Info/extens.php',
+  },
+  'shigley-joint': {
+    title: 'Mechanical Engineering Design',
+    author: 'J. E. Shigley',
+    locator: 'chapter 8: stiffness of clamped members, pressure cones and fitted exponential',
+    standing: 'recalled',
+  },
+  'thread-engagement': {
+    title: 'Generator-set manual: torque table, note on thread engagement',
+    locator: 'p. 51, note 3',
+    standing: 'read',
+    address: 'https://www.easymanua.ls/kohler/kg80r/manual?p=51',
+  },
+  'stage-shares': {
+    title: 'Flange bolt torque sequence: passes at 30, 60 and 100 %',
+    locator: 'torque passes',
+    standing: 'read',
+    address: 'https://www.hswhite.com/flange-bolt-torque-sequence/',
+  },
+  'retorque-dwell': {
+    title: 'Conference paper on re-tightening of gasketed flanges, PVP 2021, V002T02A004',
+    author: 'American Society of Mechanical Engineers, 2021',
+    locator: 'dwell of at least 4 hours at ambient temperature',
+    standing: 'read',
+    address:
+      'https://mechanismsrobotics.asmedigitalcollection.asme.org/PVP/proceedings-abstract/PVP2021/85321/V002T02A004/1122010',
+    seen: 'the abstract',
   },
   'asme-pcc-1': {
     title: 'ASME PCC-1, guidelines for pressure boundary bolted flange joint assembly',

@@ -8,8 +8,8 @@ export type WindowVerdict = 'in' | 'below' | 'above' | 'no data';
 const NOISE = 1e-10;
 
 /**
- * Where a length, or a difference of lengths, lies in a window whose ends belong to it. All in [m]; an end that is not
- * known is left out. Without any end there is no data, which is not "in".
+ * Where a value, such as a length or a difference of lengths, lies in a window whose ends belong to it. All in SI; an end
+ * that is not known is left out. Without any end there is no data, which is not "in".
  */
 export function verdictOf(value: number, low: number | undefined, high: number | undefined): WindowVerdict {
   if (low === undefined && high === undefined) return 'no data';

@@ -1,4 +1,5 @@
 import type { Calculation } from '../../catalogue/index.js';
+import { pushrodBuckling } from './buckling.js';
 import { collapsedLifter } from './collapsed-lifter.js';
 import { hotLash } from './hot-lash.js';
 import { lashPerTurn } from './lash-per-turn.js';
@@ -18,4 +19,5 @@ export const valvetrainCalculations: readonly Calculation[] = [
   valveLift,
   rockerSweep,
   hotLash,
+  pushrodBuckling,
 ];
