@@ -212,7 +212,10 @@ describe('setting the valves of the demonstration V8', () => {
       Object.assign(window, {
         said,
         SpeechSynthesisUtterance: class {
-          constructor(readonly text: string) {}
+          readonly text: string;
+          constructor(text: string) {
+            this.text = text;
+          }
         },
       });
       Object.defineProperty(window, 'speechSynthesis', { value: fake });
