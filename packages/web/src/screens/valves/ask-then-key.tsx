@@ -11,6 +11,8 @@ interface AskThenKeyProps {
   readonly ask: ValveAsk;
   /** What the first press says, e.g. "Set. Key the gap". */
   readonly label: string;
+  /** Engine cold or hot and the unit: beside the figure that depends on them. */
+  readonly choice: ReactNode;
   readonly children: ReactNode;
 }
 const roomForBoth = () => window.innerWidth >= 900;
@@ -19,7 +21,7 @@ const roomForBoth = () => window.innerWidth >= 900;
  * First what is asked, to be read from the far side; then the number keys. A phone shows one after the other, because the
  * figure and the keys together are taller than it; a wide screen shows both.
  */
-export function AskThenKey({ desk, ask, label, children }: AskThenKeyProps) {
+export function AskThenKey({ desk, ask, label, choice, children }: AskThenKeyProps) {
   const [keying, setKeying] = useState(roomForBoth);
   const key: Action = {
     name: 'key-gap',
@@ -41,6 +43,7 @@ export function AskThenKey({ desk, ask, label, children }: AskThenKeyProps) {
       ) : (
         <LargeAsk lead={ask.lead} number={ask.number} unit={ask.unit} />
       )}
+      {choice}
       {keying ? children : <ActButton action={key} run={run} />}
       {!small && <LastGap desk={desk} />}
     </>

@@ -1,6 +1,6 @@
 import { ActButton, sayAgain } from '../../bench/index.js';
 import { type Action, useActions } from '../../keys/index.js';
-import type { SettingStepProps } from './valve-step.js';
+import type { SettingStepProps } from './setting-step.js';
 
 /** Nothing to adjust: the rocker is tightened while its valve rests. */
 export function FixedStep({ ask, set }: SettingStepProps) {

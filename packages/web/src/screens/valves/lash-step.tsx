@@ -2,14 +2,18 @@ import { gapConditions } from '@gudgeon/core/workbench';
 import { AskThenKey } from './ask-then-key.js';
 import { GapEntry } from './gap-entry.js';
 import { GaugeChoice } from './gauge-choice.js';
-import type { SettingStepProps } from './valve-step.js';
+import type { SettingStepProps } from './setting-step.js';
 
 /** Mechanical lash: set with the feeler, then the gap as measured, cold or hot. */
 export function LashStep({ desk, valve, ask, set }: SettingStepProps) {
   const conditions = gapConditions(desk.bench.engine, valve.valve.kind);
   return (
-    <AskThenKey desk={desk} ask={ask} label="It is set: key the gap">
-      <GaugeChoice desk={desk} conditions={conditions} />
+    <AskThenKey
+      desk={desk}
+      ask={ask}
+      label="It is set: key the gap"
+      choice={<GaugeChoice desk={desk} conditions={conditions} />}
+    >
       <GapEntry
         desk={desk}
         valve={valve}

@@ -4,7 +4,7 @@ import { ActButton, sayAgain } from '../../bench/index.js';
 import { type Action, useActions } from '../../keys/index.js';
 import { Converter } from './converter.js';
 import { LargeAsk } from './large-ask.js';
-import type { SettingStepProps } from './valve-step.js';
+import type { SettingStepProps } from './setting-step.js';
 
 /** Hydraulic lifter: turns past zero lash, as the sheet asks for them or as they were really turned. */
 export function PreloadStep({ desk, ask, set }: SettingStepProps) {

@@ -2,14 +2,13 @@ import { lengthReading } from '@gudgeon/core/workbench';
 import { AskThenKey } from './ask-then-key.js';
 import { GapEntry } from './gap-entry.js';
 import { GaugeChoice } from './gauge-choice.js';
-import type { SettingStepProps } from './valve-step.js';
+import type { SettingStepProps } from './setting-step.js';
 
 /** The chosen shim goes in, then the gap is measured again: a shim that is only marked right proves nothing. */
 export function ShimStep({ desk, valve, ask, set }: SettingStepProps) {
   const shim = ask.number === '' ? undefined : lengthReading(`${ask.number} ${ask.unit}`);
   return (
-    <AskThenKey desk={desk} ask={ask} label="It is in: key the gap">
-      <GaugeChoice desk={desk} />
+    <AskThenKey desk={desk} ask={ask} label="It is in: key the gap" choice={<GaugeChoice desk={desk} />}>
       <GapEntry
         desk={desk}
         valve={valve}

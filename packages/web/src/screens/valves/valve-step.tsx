@@ -1,11 +1,11 @@
-import type { EntryData } from '@gudgeon/core/record';
-import { type ValveAsk, type ValveSettingView, valveAsk } from '@gudgeon/core/workbench';
+import { type ValveSettingView, valveAsk } from '@gudgeon/core/workbench';
 import { useEffect } from 'react';
 import { say } from '../../bench/index.js';
 import type { Desk, SetAt } from './desk.js';
 import { FixedStep } from './fixed-step.js';
 import { LashStep } from './lash-step.js';
 import { PreloadStep } from './preload-step.js';
+import type { SettingStepProps } from './setting-step.js';
 import { ShimStep } from './shim-step.js';
 
 interface ValveStepProps {
@@ -14,17 +14,6 @@ interface ValveStepProps {
   readonly at: SetAt;
   readonly done: () => void;
 }
-/** What a step adds to the entry of a set valve. */
-export type Setting = Pick<EntryData['valve-set'], 'adjustment'> &
-  Partial<Pick<EntryData['valve-set'], 'turns' | 'plungerTravel' | 'lash' | 'shim'>>;
-export interface SettingStepProps {
-  readonly desk: Desk;
-  readonly valve: ValveSettingView;
-  readonly ask: ValveAsk;
-  /** Asks the core and records; false when it was refused. */
-  readonly set: (setting: Setting, words: string, raw?: string) => boolean;
-}
-
 /** One valve: its name, what it asks for as large as can be, how far it is from its own lobe, and the record of it. */
 export function ValveStep({ desk, valve, at, done }: ValveStepProps) {
   const ask = valveAsk(desk.bench.engine, valve.valve, desk.condition, desk.view.shims);
