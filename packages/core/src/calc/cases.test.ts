@@ -10,6 +10,7 @@ import fasteners from '../../../../cases/fasteners.json' with { type: 'json' };
 import joints from '../../../../cases/fasteners-joints.json' with { type: 'json' };
 import fits from '../../../../cases/fits.json' with { type: 'json' };
 import metrology from '../../../../cases/metrology.json' with { type: 'json' };
+import selection from '../../../../cases/selection.json' with { type: 'json' };
 import valvetrain from '../../../../cases/valvetrain.json' with { type: 'json' };
 import type { Text } from './catalogue/calculation.js';
 import { readExpected } from './expected.suite.js';
@@ -30,7 +31,20 @@ interface Case {
   readonly from: string;
 }
 
-const files = { cylinder, balance, metrology, bearings, fits, crank, cam, camMotion, valvetrain, fasteners, joints };
+const files = {
+  cylinder,
+  balance,
+  metrology,
+  bearings,
+  fits,
+  crank,
+  cam,
+  camMotion,
+  valvetrain,
+  fasteners,
+  joints,
+  selection,
+};
 
 describe.each(Object.entries(files))('reference rows of %s', (_, file) => {
   const rows = file.cases as unknown as readonly Case[];

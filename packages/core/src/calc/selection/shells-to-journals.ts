@@ -1,4 +1,4 @@
-import { done, type Length, type Outcome, refused } from '../../quantity/index.js';
+import type { Length } from '../../quantity/index.js';
 import { toNm } from './nanometres.js';
 import { type Option, searchOptions } from './option-search.js';
 
@@ -39,9 +39,6 @@ export interface ShellsPlan {
   /** When not proven: no plan leaves fewer without, or buys fewer at that number, than these. */
   readonly bound: { readonly unserved: number; readonly bought: number; readonly total: Length };
 }
-export interface TooManyShells {
-  readonly code: 'too-many-shells';
-}
 
 const mayPair = (input: ShellsInput, upper: Length, lower: Length): boolean =>
   Math.abs(toNm(upper - lower)) <= toNm(input.widestMix) &&
@@ -77,19 +74,17 @@ function weightsOf(input: ShellsInput): { readonly bought: number; readonly unse
  *
  * | symbol | argument    | unit | meaning                                                          |
  * |--------|-------------|------|------------------------------------------------------------------|
- * |        | `positions` | m    | housing bore without shells and journal, 1 to 20 of them         |
+ * |        | `positions` | m    | housing bore without shells and journal, up to 20, each below 3 m |
  * |        | `classes`   | m, 1 | wall of each class and halves on hand                            |
  * |        | `target`, `window` | m | clearance wanted and accepted                                |
  * |        | `widestMix` | m    | largest wall difference of two halves                            |
  *
  * Assumes walls at the crown and clearance on diameter. Exact unless the search ends early; the plan says so.
- * Refuses with `too-many-shells` when the wishes cannot be put in order within exact arithmetic.
  * Source: `searchOptions`; clearance by definition, see calc/bearings.
  */
-export function shellsToJournals(input: ShellsInput, mostSteps?: number): Outcome<ShellsPlan, TooManyShells> {
+export function shellsToJournals(input: ShellsInput, mostSteps?: number): ShellsPlan {
   const { positions, classes, target } = input;
   const weight = weightsOf(input);
-  if (weight.unserved * (positions.length + 1) > Number.MAX_SAFE_INTEGER) return refused({ code: 'too-many-shells' });
   const pairs = positions.map((position) => pairsFor(input, position));
   const places = pairs.map((list): readonly Option[] => [
     ...list.map(({ upper, lower, clearance }) => ({
@@ -107,14 +102,14 @@ export function shellsToJournals(input: ShellsInput, mostSteps?: number): Outcom
     (_, kind) => chosen.flatMap((one) => [one?.upper, one?.lower]).filter((one) => one === kind).length,
   );
   const deviations = chosen.map((one) => (one ? Math.abs(one.clearance - target) : 0));
-  return done({
+  return {
     pairs: chosen,
     unserved: chosen.filter((one) => one === undefined).length,
     buy: used.map((count, kind) => Math.max(0, count - stock[kind]!)),
     total: deviations.reduce((sum, one) => sum + one, 0) as Length,
     proven: found.bound === found.cost,
     bound: boundOf(found.bound, weight),
-  });
+  };
 }
 
 function boundOf(bound: number, weight: { readonly bought: number; readonly unserved: number }): ShellsPlan['bound'] {

@@ -27,7 +27,7 @@ type Found<T extends BestAssignment> = Outcome<T, NoAssignment>;
 const allowedBetween = (costs: CostTable, low: number, high: number): Allowed =>
   costs.map((row) => [...row.keys()].filter((column) => low <= row[column]! && row[column]! <= high));
 
-const columnsOf = (costs: CostTable): number => costs[0]?.length ?? 0;
+const columnsOf = (costs: CostTable): number => costs[0]!.length;
 
 function missing(costs: CostTable): NoAssignment | undefined {
   const { short } = largestMatching(

@@ -41,7 +41,7 @@ export const commonSpringHeight = defineCalculation({
       return conflict(['heights', 'shims', 'lowest', 'highest'], 'some valve has no accepted height with these shims');
     const { stacks, heights: shimmed, spread } = found.value;
     return answer({
-      assignments: stacks.map((stack, at) => stackText(at, stack, shimmed[at], v.shims)),
+      assignments: stacks.map((stack, at) => stackText(at, stack, shimmed[at]!, v.shims)),
       thickness: stacks.map(({ height }) => height),
       heights: shimmed,
       spread,

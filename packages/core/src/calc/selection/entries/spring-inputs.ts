@@ -31,20 +31,16 @@ export const planOutputs = {
   proof: line('proof', 'whether this is proven best, or the bound that was reached'),
 } as const;
 
-export function stackText(
-  at: number,
-  stack: Stack | undefined,
-  height: Length | undefined,
-  sizes: readonly Length[],
-): string {
-  if (!stack || height === undefined) return `valve ${at + 1}: nothing fits`;
+export function stackText(at: number, stack: Stack, height: Length, sizes: readonly Length[]): string {
   const shimText = stack.shims.length === 0 ? 'no shim' : stack.shims.map((one) => shown(sizes[one]!)).join(' + ');
   return `valve ${at + 1}: ${shimText} leaves ${shown(height)}`;
 }
 
 export function planAnswer(plan: SpringShimsPlan, sizes: readonly Length[]) {
   return {
-    assignments: plan.stacks.map((stack, at) => stackText(at, stack, plan.heights[at], sizes)),
+    assignments: plan.stacks.map((stack, at) =>
+      stack ? stackText(at, stack, plan.heights[at]!, sizes) : `valve ${at + 1}: nothing fits`,
+    ),
     thickness: plan.stacks.flatMap((stack) => (stack ? [stack.height] : [])),
     heights: plan.heights.filter((height) => height !== undefined),
     unserved: plan.unserved,

@@ -1,4 +1,4 @@
-import { type Force, type Length, newtonsPerMillimetre } from '../../../quantity/index.js';
+import { newtonsPerMillimetre } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import { heightForLoad, loadAtHeight, springShims } from '../spring-shims.js';
 import { size, windowOf } from './fit-inputs.js';
@@ -77,9 +77,8 @@ export const springLoadShimsEntry = defineCalculation({
       window: windowOf(undefined, undefined),
     });
     if (!found.ok) return tooManyStacks();
-    const loads = found.value.heights.flatMap((height: Length | undefined, at: number): Force[] =>
-      height === undefined ? [] : [loadAtHeight(springs[at]!, height)],
-    );
-    return answer({ ...planAnswer(found.value, v.shims), loads });
+    // Any height is accepted, so every valve is served and heights are numbered as the springs.
+    const plan = planAnswer(found.value, v.shims);
+    return answer({ ...plan, loads: plan.heights.map((height, at) => loadAtHeight(springs[at]!, height)) });
   },
 });

@@ -9,7 +9,7 @@ type Goal = (typeof GOALS)[number];
 
 /** Powers of two change no digit; the search needs whole numbers whose sums stay exact. */
 function scaleOf(costs: readonly number[], rows: number): number {
-  const largest = Math.max(1e-300, ...costs.map(Math.abs));
+  const largest = Math.max(1e-9, ...costs.map(Math.abs));
   return 2 ** Math.floor(Math.log2(2 ** 50 / (rows ** 2 * largest)));
 }
 
