@@ -35,6 +35,12 @@ async function key(page: Page, text: string): Promise<void> {
   await page.waitForTimeout(afterBounce);
 }
 
+/** A phone shows what is asked first, and the number keys after a press. */
+async function toTheKeys(page: Page): Promise<void> {
+  if ((await page.locator('[data-bench-control="key-gap"]').count()) > 0) await pedal(page, 1);
+  await page.locator('[data-armed]').waitFor();
+}
+
 async function tapKeys(page: Page, digits: string): Promise<void> {
   for (const digit of digits) await page.locator(`[data-key="${digit === '.' ? 'decimal point' : digit}"]`).tap();
 }
@@ -315,6 +321,8 @@ describe('mechanical lash', () => {
       );
       await look(page, `valves-lash-${name}`);
       await expectLarge(page, name === 'phone' ? 78 : 50);
+      await toTheKeys(page);
+      await look(page, `valves-lash-keys-${name}`);
       await key(page, '3.00');
       await page.getByRole('alertdialog').waitFor();
       await look(page, `valves-lash-asked-${name}`);
@@ -325,6 +333,7 @@ describe('mechanical lash', () => {
       expect(await valveNow(page)).toBe(first);
       await pedal(page, 1);
       const good = first?.includes('intake') ? '0.30' : '0.50';
+      await toTheKeys(page);
       await key(page, good);
       expect(await valveNow(page)).not.toBe(first);
       await page.locator('[data-verdict="in"]').waitFor();
@@ -359,6 +368,7 @@ describe('mechanical lash', () => {
     await page.locator('[data-bench-control="arrived"]').tap();
     const first = await valveNow(page);
     await page.getByRole('button', { name: 'in', exact: true }).tap();
+    await page.locator('[data-bench-control="key-gap"]').tap();
     await tapKeys(page, first?.includes('intake') ? '0.012' : '0.020');
     await page.locator('[data-bench-control="record"]').tap();
     await page.locator('[data-verdict="in"]').waitFor();
@@ -396,12 +406,13 @@ describe('shims', () => {
     await look(page, `valves-shims-chosen-${name}`);
     // 2.50 + 0.10 - 0.19 = 2.41, in steps of 0.02 from 2.20: 2.40 or 2.42, by hand; nobody else gives such a shim away.
     expect(await page.locator('[data-buy]').textContent()).toMatch(/^1 × 2\.4[02]0 mm$/);
-    await page.getByText('No choice with fewer than 1 bought shims').waitFor();
+    await page.getByText('No choice with fewer than 1 bought shim keeps').waitFor();
     await page.getByRole('button', { name: 'Stop by stop' }).click();
     await page.waitForTimeout(afterBounce);
     await pedal(page, 1);
     expect(await page.locator('[data-current-number]').first().textContent()).toMatch(/^2\.\d+ mm$/);
     await look(page, `valves-shim-set-${name}`);
+    await toTheKeys(page);
     await key(page, (await valveNow(page))?.includes('intake') ? '0.19' : '0.27');
     await page.getByText('1 of 16 valves set').waitFor();
     expectQuiet(device);
