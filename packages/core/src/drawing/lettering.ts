@@ -52,8 +52,9 @@ export function placeLabels(
   const leftOut: string[] = [];
   const boxOf = (one: Candidate, want: Wanted) => labelBox({ ...one, text: want.text, size: want.size });
   const findFree = (want: Wanted, tries: readonly Candidate[]): Candidate | undefined => {
-    const open = tries.filter((one) => !busy.some((other) => overlap(boxOf(one, want), other)));
-    return open.find((one) => inside(boxOf(one, want), within)) ?? open[0];
+    const boxed = tries.map((one) => ({ one, box: boxOf(one, want) }));
+    const open = boxed.filter(({ box }) => !busy.some((other) => overlap(box, other)));
+    return (open.find(({ box }) => inside(box, within)) ?? open[0])?.one;
   };
   for (const want of [...wanted].sort((a, b) => Number(b.must) - Number(a.must))) {
     const near = findFree(want, candidates(want, 0));

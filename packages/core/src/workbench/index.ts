@@ -9,6 +9,14 @@ export { preloadTravel, turnsForTypedTravel } from './preload-turns.js';
 export { type Proposal, propose, proposeLook, proposeReturn, type ReturnAnswer } from './propose.js';
 export { recordView } from './record-view.js';
 export { bothLengths, preloadWorking, settingRule } from './setting-rule.js';
+export {
+  fastenersStanding,
+  gasketStanding,
+  partsStanding,
+  type Standing,
+  tighteningStanding,
+  valvesStanding,
+} from './standings.js';
 export { tightenView } from './tighten-view.js';
 export { turnCount } from './turn-words.js';
 export { crankApproach } from './valve-approach.js';

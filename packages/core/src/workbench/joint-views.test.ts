@@ -147,7 +147,7 @@ describe('tightening a head', () => {
     const section = recordView(scribe.bench).sections.find((one) => one.key === 'tightening')!;
     expect(section.rows).toHaveLength(51);
     expect(section.rows[0]).toMatchObject({ limit: '24 N·m', by: 'Ada' });
-    expect(section.open.join(' ')).toMatch(/0 of 51 acts done/);
+    expect(section.open.join(' ')).toMatch(/right head: not begun, 51 acts/);
   });
 
   it('keeps a struck entry in the record with its reason', () => {

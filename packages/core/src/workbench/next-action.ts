@@ -1,50 +1,47 @@
 /** The one next thing on an engine, for its place on the home page. */
+import { type Head, jointsOfHead } from '../engine/index.js';
 import type { Bench } from './bench.js';
-import { fastenersView } from './fasteners-view.js';
-import { gasketView } from './gasket-view.js';
-import { partsView } from './parts-view.js';
-import { tightenView } from './tighten-view.js';
-import { valvesView } from './valves-view.js';
+import { fastenersStanding, gasketStanding, partsStanding, tighteningStanding, valvesStanding } from './standings.js';
 import type { NextAction } from './views.js';
 
 const action = (words: string, place: string): NextAction => ({ words, place, finished: false });
 
-/** Gasket, fasteners, tightening of one head, in this order. */
-function headAction(bench: Bench, head: string): NextAction | undefined {
-  const gasket = gasketView(bench, head);
-  const joints = bench.engine.joints.filter((joint) => joint.head === head);
-  const tightened = joints.map((joint) => tightenView(bench, joint.id));
-  if (tightened.length > 0 && tightened.every((view) => view?.finished)) return undefined;
-  const begun = tightened.find((view) => view !== undefined && view.progress.done > 0 && !view.finished);
-  if (begun !== undefined)
-    return action(`Go on tightening: ${begun.title}, ${begun.progress.words}`, `tighten/${begun.joint}`);
-  if (gasket !== undefined && !gasket.finished) return action(`Check the gasket: ${gasket.title}`, `gasket/${head}`);
-  for (const joint of joints) {
-    const map = fastenersView(bench, joint.id);
-    if (map !== undefined && !map.finished)
-      return action(`Place the fasteners: ${joint.name}`, `fasteners/${joint.id}`);
-    const walk = tightenView(bench, joint.id);
-    if (walk !== undefined && !walk.finished) return action(`Tighten: ${joint.name}`, `tighten/${joint.id}`);
+/** A joint under way: a bad place to leave, so it comes before everything. */
+function underWay(bench: Bench): NextAction | undefined {
+  for (const joint of bench.engine.joints) {
+    const { begun, finished, progress } = tighteningStanding(bench, joint);
+    if (begun && !finished) return action(`Go on tightening: ${joint.name}, ${progress.words}`, `tighten/${joint.id}`);
   }
   return undefined;
 }
 
-function valveAction(bench: Bench): NextAction | undefined {
-  const valves = valvesView(bench);
-  if (valves.progress.of === 0 || valves.finished) return undefined;
-  const words = valves.recheck.due
-    ? `Turn twice and look again: ${valves.recheck.progress.words}`
-    : `Set the valves: ${valves.progress.words}`;
-  return action(words, 'valves');
+/** Gasket, fasteners, tightening of one head, in this order. */
+function headAction(bench: Bench, head: Head): NextAction | undefined {
+  const joints = jointsOfHead(bench.engine, head.id);
+  const open = joints.find((joint) => !tighteningStanding(bench, joint).finished);
+  if (joints.length > 0 && open === undefined) return undefined;
+  if (!gasketStanding(bench, head).finished) return action(`Check the gasket: ${head.name}`, `gasket/${head.id}`);
+  if (open === undefined) return undefined;
+  if (!fastenersStanding(bench, open).finished)
+    return action(`Place the fasteners: ${open.name}`, `fasteners/${open.id}`);
+  return action(`Tighten: ${open.name}`, `tighten/${open.id}`);
 }
 
-/** What to do next on this engine. A joint under way comes before everything: it is a bad place to leave. */
+function valveAction(bench: Bench): NextAction | undefined {
+  const { progress, finished, again } = valvesStanding(bench);
+  if (progress.of === 0 || finished) return undefined;
+  if (again.due) return action(`Turn twice and look again: ${again.progress.words}`, 'valves');
+  return action(`Set the valves: ${progress.words}`, 'valves');
+}
+
+function partsAction(bench: Bench): NextAction | undefined {
+  const { parts, finished, progress } = partsStanding(bench);
+  return parts.length === 0 || finished ? undefined : action(`Fit the valve gear: ${progress.words}`, 'parts');
+}
+
+/** What to do next on this engine. */
 export function nextAction(bench: Bench): NextAction {
-  const heads = bench.engine.heads.map((head) => headAction(bench, head.id));
-  const underWay = heads.find((one) => one?.words.startsWith('Go on'));
-  const first = underWay ?? heads.find((one) => one !== undefined);
-  if (first !== undefined) return first;
-  const parts = partsView(bench);
-  if (parts.parts.length > 0 && !parts.finished) return action(`Fit the valve gear: ${parts.progress.words}`, 'parts');
-  return valveAction(bench) ?? { words: 'The top end is done. Print the record.', place: 'record', finished: true };
+  const heads = bench.engine.heads.map((head) => headAction(bench, head)).find((one) => one !== undefined);
+  const done = { words: 'The top end is done. Print the record.', place: 'record', finished: true };
+  return underWay(bench) ?? heads ?? partsAction(bench) ?? valveAction(bench) ?? done;
 }

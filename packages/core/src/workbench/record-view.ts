@@ -1,12 +1,15 @@
 /** The record of one job: every value, limit and its source, who and when, section by section; struck lines stay. */
 import { type EntryKind, headCode, type ReadEntry, verifyChain } from '../record/index.js';
 import { type Bench, shownTime } from './bench.js';
-import { fastenersView } from './fasteners-view.js';
-import { gasketView } from './gasket-view.js';
-import { partsView } from './parts-view.js';
 import { rowWords } from './record-rows.js';
-import { tightenView } from './tighten-view.js';
-import { valvesView } from './valves-view.js';
+import {
+  fastenersStanding,
+  gasketStanding,
+  partsStanding,
+  type Standing,
+  tighteningStanding,
+  valvesStanding,
+} from './standings.js';
 import type { RecordRow, RecordView } from './views.js';
 
 type SectionKey = 'sheet' | 'gasket' | 'fasteners' | 'tightening' | 'parts' | 'valves' | 'notes';
@@ -58,29 +61,20 @@ function rowOf(bench: Bench, read: ReadEntry): readonly (RecordRow & { readonly 
 
 /** What is still open, so that a printed record never looks more complete than it is. */
 function openWork(bench: Bench): Readonly<Partial<Record<SectionKey, readonly string[]>>> {
-  const { engine } = bench;
-  const gasket = engine.heads.flatMap((head) => {
-    const view = gasketView(bench, head.id);
-    return view === undefined || view.finished ? [] : [`${view.title}: ${view.progress.words}`];
+  const { heads, joints } = bench.engine;
+  const line = (name: string, { finished, progress }: Standing) => (finished ? [] : [`${name}: ${progress.words}`]);
+  const tightening = joints.flatMap((joint) => {
+    const standing = tighteningStanding(bench, joint);
+    return [...line(joint.name, standing), ...standing.skipped.map((text) => `${joint.name}: ${text}`)];
   });
-  const fasteners = engine.joints.flatMap((joint) => {
-    const view = fastenersView(bench, joint.id);
-    return view === undefined || view.finished ? [] : [`${joint.name}: ${view.progress.words}`];
-  });
-  const tightening = engine.joints.flatMap((joint) => {
-    const view = tightenView(bench, joint.id);
-    if (view === undefined) return [];
-    const left = view.finished ? [] : [`${joint.name}: ${view.progress.done} of ${view.progress.of} acts done`];
-    return [...left, ...view.skipped.map((text) => `${joint.name}: ${text}`)];
-  });
-  const parts = partsView(bench);
-  const valves = valvesView(bench);
+  const parts = partsStanding(bench);
+  const valves = valvesStanding(bench);
   return {
-    gasket,
-    fasteners,
+    gasket: heads.flatMap((head) => line(`${head.name}: gasket`, gasketStanding(bench, head))),
+    fasteners: joints.flatMap((joint) => line(joint.name, fastenersStanding(bench, joint))),
     tightening,
-    parts: parts.finished || parts.parts.length === 0 ? [] : [`parts to their places: ${parts.progress.words}`],
-    valves: valves.finished ? [] : [valves.progress.words, `valves after two turns: ${valves.recheck.progress.words}`],
+    parts: parts.parts.length === 0 ? [] : line('parts to their places', parts),
+    valves: valves.finished ? [] : [valves.progress.words, ...line('valves after two turns', valves.again)],
   };
 }
 

@@ -1,12 +1,12 @@
-import { headName } from '@gudgeon/core/engine';
+import { headName, type Joint, jointsOfHead } from '@gudgeon/core/engine';
 import {
   type Bench,
-  fastenersView,
-  gasketView,
-  type Progress,
-  partsView,
-  tightenView,
-  valvesView,
+  fastenersStanding,
+  gasketStanding,
+  partsStanding,
+  type Standing,
+  tighteningStanding,
+  valvesStanding,
 } from '@gudgeon/core/workbench';
 
 /** One place of work with how far it is. */
@@ -23,12 +23,12 @@ export interface StationGroup {
   readonly parts: readonly { readonly name: string; readonly stations: readonly Station[] }[];
 }
 
-interface Stand {
-  readonly progress: Progress;
-  readonly finished: boolean;
-}
-const station = (place: string, name: string, stand: Stand | undefined): Station[] =>
-  stand ? [{ place, name, state: stand.progress.words, finished: stand.finished }] : [];
+const station = (place: string, name: string, { progress, finished }: Standing): Station => ({
+  place,
+  name,
+  state: progress.words,
+  finished,
+});
 
 /** Every place of work on this engine, by way and by the part that it is about. */
 export function stationsOf(bench: Bench): readonly StationGroup[] {
@@ -37,25 +37,25 @@ export function stationsOf(bench: Bench): readonly StationGroup[] {
 
 function assemble(bench: Bench): StationGroup {
   const { heads, joints } = bench.engine;
-  const ofJoint = (joint: string) => [
-    ...station(`fasteners/${joint}`, 'Fasteners', fastenersView(bench, joint)),
-    ...station(`tighten/${joint}`, 'Tighten', tightenView(bench, joint)),
+  const ofJoint = (joint: Joint) => [
+    station(`fasteners/${joint.id}`, 'Fasteners', fastenersStanding(bench, joint)),
+    station(`tighten/${joint.id}`, 'Tighten', tighteningStanding(bench, joint)),
   ];
   const onHeads = heads.map((head) => ({
     name: headName(bench.engine, head.id),
     stations: [
-      ...station(`gasket/${head.id}`, 'Gasket', gasketView(bench, head.id)),
-      ...joints.filter((joint) => joint.head === head.id).flatMap((joint) => ofJoint(joint.id)),
+      station(`gasket/${head.id}`, 'Gasket', gasketStanding(bench, head)),
+      ...jointsOfHead(bench.engine, head.id).flatMap(ofJoint),
     ],
   }));
   const others = joints
     .filter((joint) => joint.head === undefined)
-    .map((joint) => ({ name: joint.name, stations: ofJoint(joint.id) }));
-  const parts = partsView(bench);
+    .map((joint) => ({ name: joint.name, stations: ofJoint(joint) }));
+  const parts = partsStanding(bench);
   const gear =
     parts.parts.length === 0
       ? []
-      : [{ name: 'valve gear', stations: station('parts', 'Parts to their places', parts) }];
+      : [{ name: 'valve gear', stations: [station('parts', 'Parts to their places', parts)] }];
   return {
     way: 'assemble',
     name: 'Assemble',
@@ -65,13 +65,13 @@ function assemble(bench: Bench): StationGroup {
 }
 
 function setValves(bench: Bench): StationGroup {
-  const valves = valvesView(bench);
+  const valves = valvesStanding(bench);
   const known = valves.progress.of > 0;
   return {
     way: 'valves',
     name: 'Set valves',
     none: 'The sheet does not say what valve gear this engine has.',
-    parts: known ? [{ name: 'Set valves', stations: station('valves', 'Set valves', valves) }] : [],
+    parts: known ? [{ name: 'Set valves', stations: [station('valves', 'Set valves', valves)] }] : [],
   };
 }
 
