@@ -5,7 +5,7 @@ import { at, plus } from './geometry.js';
 import { markShapes, stateSentences } from './marks.js';
 import type { Marks, Shown } from './options.js';
 import { circle, label, polygon, roundedRectangle } from './shapes.js';
-import { type Cell, cellTouch, type Grid, valveGrid, valveLetter } from './valve-grid.js';
+import { type Cell, cellTouch, type Grid, markAt, valveGrid, valveLetter } from './valve-grid.js';
 
 export type TrayPart = 'lifter' | 'pushrod' | 'rocker' | 'follower' | 'shim';
 
@@ -36,7 +36,7 @@ export function registerTray(engine: Engine, part: TrayPart, marks: Marks = {}, 
 function pocket(engine: Engine, part: TrayPart, cell: Cell, { scale, column }: Grid): readonly Shape[] {
   const letter = valveLetter(engine, cell.valve);
   const place = plus(cell.centre, at(scale.px * 8, 0));
-  const mark = plus(cell.centre, at(-scale.px * 14, 0));
+  const mark = markAt(cell, scale);
   return [
     ...outline(part, cell, scale.px, column * 0.92),
     ...(cell.state === 'idle' ? [] : markShapes(mark, scale.mark, cell.state, cell.key)),

@@ -116,9 +116,12 @@ export function valveLetter(engine: Engine, valve: ValveId): string {
     valveName(engine, valve).endsWith(` ${valve.index}`) && !valveName(engine, valve).endsWith(valve.kind);
   return numbered ? `${letter}${valve.index}` : letter;
 }
+/** The mark stands left of its letter; the ring of a touch goes round the mark. */
+export const markAt = (cell: Cell, scale: Scale): Point => at(cell.centre.x - scale.px * 14, cell.centre.y);
+
 export const cellTouch = (cell: Cell, scale: Scale): Touch => ({
   part: cell.key,
   name: withState(cell.name, cell.state),
-  centre: cell.centre,
+  centre: markAt(cell, scale),
   reach: scale.reach,
 });

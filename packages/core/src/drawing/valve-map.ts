@@ -5,7 +5,7 @@ import { at, plus } from './geometry.js';
 import { markShapes, stateSentences } from './marks.js';
 import type { Marks, Shown } from './options.js';
 import { label } from './shapes.js';
-import { type Cell, cellTouch, type Grid, valveGrid, valveLetter } from './valve-grid.js';
+import { type Cell, cellTouch, type Grid, markAt, valveGrid, valveLetter } from './valve-grid.js';
 
 /**
  * All valves of the engine in plan by bank, front at the top, each with its mark. `marks` by `valveKey`.
@@ -29,10 +29,9 @@ export function valveMap(engine: Engine, marks: Marks = {}, options: Shown = {})
 }
 function valveShapes(engine: Engine, cell: Cell, { scale }: Grid): readonly Shape[] {
   const letter = valveLetter(engine, cell.valve);
-  const shift = at(-scale.px * 14, 0);
   const place = plus(cell.centre, at(scale.px * 8, 0));
   return [
-    ...markShapes(plus(cell.centre, shift), scale.mark * 1.1, cell.state, cell.key),
+    ...markShapes(markAt(cell, scale), scale.mark * 1.1, cell.state, cell.key),
     label(place, letter, scale.text, { anchor: 'start', part: cell.key, state: cell.state }),
   ];
 }

@@ -16,7 +16,7 @@ import {
   valvesOf,
   type Window,
 } from '../engine/index.js';
-import { formatQuantity, type Length } from '../quantity/index.js';
+import { formatQuantity, type Length, parseQuantity } from '../quantity/index.js';
 import type { Bench } from './bench.js';
 import type { ShimsView } from './views.js';
 
@@ -68,12 +68,23 @@ function originWords(bench: Bench, origin: ShimOrigin): string {
   }
 }
 
+/** A shim is named with the places of its row, as it is marked and bought. */
+function stockText({ step }: ShimStock): (length: number) => string {
+  const typed = parseQuantity('length', step.text);
+  const places = typed.ok && typed.value.unit === 'mm' ? typed.value.places : 3;
+  return (length) => formatQuantity('length', length, 'mm', places);
+}
+
 const proofWords = (bought: number): string =>
   bought === 0
     ? 'Every gap can be brought into its window with the shims that are there.'
     : `No choice with fewer than ${bought} bought ${bought === 1 ? 'shim' : 'shims'} keeps every gap in its window.`;
 
-function poolView(bench: Bench, pool: ShimPool): Pick<ShimsView, 'choices' | 'buy' | 'unserved' | 'proof'> {
+function poolView(
+  bench: Bench,
+  pool: ShimPool,
+  shimText: (length: number) => string,
+): Pick<ShimsView, 'choices' | 'buy' | 'unserved' | 'proof'> {
   const name = (id: string) => {
     const valve = valveOfKey(id);
     return valve.ok ? valveName(bench.engine, valve.value) : id;
@@ -82,11 +93,11 @@ function poolView(bench: Bench, pool: ShimPool): Pick<ShimsView, 'choices' | 'bu
     choices: pool.assignments.map((one) => ({
       key: one.id,
       place: name(one.id),
-      shim: mm(one.thickness),
+      shim: shimText(one.thickness),
       gap: mm(one.clearance),
       from: originWords(bench, one.origin),
     })),
-    buy: pool.buy.map((one) => `${one.count} × ${mm(one.thickness)}`),
+    buy: pool.buy.map((one) => `${one.count} × ${shimText(one.thickness)}`),
     unserved: pool.unserved.map((one) => `${name(one.id)}: would need ${mm(one.ideal)}, which is not to be had`),
     proof: proofWords(pool.boughtCount),
   };
@@ -141,5 +152,5 @@ export function shimsView(bench: Bench): ShimsView | undefined {
     rounding: stock.rounding,
   });
   if (!pool.ok) return { ...base, ...nothing, hindrances: pool.fault.map(describeShimFault) };
-  return { ...base, ...poolView(bench, pool.value), hindrances: [] };
+  return { ...base, ...poolView(bench, pool.value, stockText(stock)), hindrances: [] };
 }

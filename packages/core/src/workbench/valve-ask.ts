@@ -46,7 +46,7 @@ function preloadAsk(engine: Engine): ValveAsk {
   const travel = rule.working.find((line) => line.includes('plunger travel here'));
   return {
     adjustment: 'preload',
-    lead: 'From zero lash, down by',
+    lead: 'Down past zero lash',
     number,
     unit,
     note: [...(asked === undefined ? [`${rule.intake}.`] : []), ...(travel === undefined ? [] : [travel])].join(' '),
@@ -70,6 +70,8 @@ function gapAsk(engine: Engine, valve: ValveId, condition: Condition): ValveAsk 
   };
 }
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 function shimAsk(engine: Engine, valve: ValveId, shims: ShimsView | undefined): ValveAsk {
   const choice = shims?.choices.find((one) => one.key === valveKey(valve));
   const { number, unit } = choice === undefined ? { number: '', unit: '' } : numberAndUnit(choice.shim);
@@ -79,7 +81,7 @@ function shimAsk(engine: Engine, valve: ValveId, shims: ShimsView | undefined): 
     lead: 'Fit a shim of',
     number,
     unit,
-    note: choice === undefined ? none : `${choice.from}. The gap should come to ${choice.gap}.`,
+    note: choice === undefined ? none : `${capital(choice.from)}. The gap should come to ${choice.gap}.`,
     origin: settingRule(engine).origin,
     spoken: choice === undefined ? '' : `shim ${choice.shim}`,
   };
@@ -118,4 +120,4 @@ export function gapGauge(engine: Engine): { readonly unit: 'mm' | 'in'; readonly
 
 /** A window of lengths in one unit with the places that a gauge in that unit reads. */
 export const gapWords = (window: Window<Length>, unit: 'mm' | 'in'): string =>
-  windowInUnit('length', { ...window, unit, places: unit === 'mm' ? 2 : 3 }, unit);
+  windowInUnit('length', { ...window, unit, places: unit === 'mm' ? 2 : 3 }, unit).replace('..', ' to ');
