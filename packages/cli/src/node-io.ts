@@ -7,6 +7,9 @@ const reasons: Readonly<Record<string, string>> = {
   EACCES: 'not allowed to read it',
 };
 
+/** No sheet and no list of readings comes near this; an endless stream must not fill the memory. */
+const MOST_BYTES = 64_000_000;
+
 /** The real terminal and disk. */
 export function nodeIo(): Io {
   return {
@@ -22,7 +25,12 @@ export function nodeIo(): Io {
     },
     async readStdin() {
       const chunks: Buffer[] = [];
-      for await (const chunk of process.stdin) chunks.push(Buffer.from(chunk));
+      let bytes = 0;
+      for await (const chunk of process.stdin) {
+        bytes += chunk.length;
+        if (bytes > MOST_BYTES) throw new BadInput([`standard input: more than ${MOST_BYTES / 1_000_000} MB`]);
+        chunks.push(Buffer.from(chunk));
+      }
       return Buffer.concat(chunks).toString('utf8');
     },
   };

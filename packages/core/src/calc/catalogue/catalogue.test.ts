@@ -160,9 +160,9 @@ describe('inputs of a calculation', () => {
       'strips: the list is empty; needed is a list, each a value with its unit such as mm, above 0 mm and at most 1000 mm',
     ],
     [
-      'one value where a list is taken',
-      { ...good, strips: '3 mm' },
-      'strips: 3 mm given; needed is a list, each a value with its unit such as mm, above 0 mm and at most 1000 mm',
+      'a list of nothing but signs',
+      { ...good, strips: ' ; ' },
+      'strips: the list is empty; needed is a list, each a value with its unit such as mm, above 0 mm and at most 1000 mm',
     ],
     [
       'a list where one value is taken',

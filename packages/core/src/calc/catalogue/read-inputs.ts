@@ -54,15 +54,27 @@ function readInput(name: string, spec: InputSpec, raw: unknown): ReadWhole {
   return one.ok ? done({ name, spec, values: [one.value], assumed: false }) : refused([one.fault]);
 }
 
-function readList(name: string, spec: InputSpec, raw: unknown): ReadWhole {
-  if (!Array.isArray(raw)) {
-    return refused([{ code: 'wrong-shape', input: name, given: shown(raw), expected: expectedText(spec) }]);
-  }
+/**
+ * A list as people write one: a row of values, one value alone, or a text such as "1-3-4-2", "1 3 4 2" (whole numbers) or
+ * "95.512 mm, 95.514 mm". A comma parts values only before a space, because alone it may be a decimal mark.
+ */
+function itemsOf(spec: InputSpec, raw: unknown): readonly unknown[] {
+  if (Array.isArray(raw)) return raw;
+  if (typeof raw !== 'string') return [raw];
+  const parting = spec.kind === 'count' ? /\s*[-,;]\s*|\s+/ : /\s*;\s*|,\s+/;
+  return raw
+    .trim()
+    .split(parting)
+    .filter((item) => item !== '');
+}
+
+function readList(name: string, spec: InputSpec, given: unknown): ReadWhole {
+  const raw = itemsOf(spec, given);
   if (raw.length === 0) return refused([{ code: 'empty-list', input: name, expected: expectedText(spec) }]);
   if (raw.length > LONGEST_LIST) {
     return refused([{ code: 'list-too-long', input: name, length: raw.length, limit: LONGEST_LIST }]);
   }
-  const read = together(raw.map((one: unknown, at) => readOne({ input: name, at: at + 1 }, spec, one)));
+  const read = together(raw.map((one, at) => readOne({ input: name, at: at + 1 }, spec, one)));
   return read.ok ? done({ name, spec, values: read.value, assumed: false }) : read;
 }
 
