@@ -169,12 +169,6 @@ export const BIBLIOGRAPHY = {
     locator: 'principle of optimality',
     standing: 'recalled',
   },
-  'liner-seals': {
-    title: 'Workshop manual of a V6 engine with wet liners: protrusion and choice of seals',
-    locator: 'p. 57: highest protrusion, difference of neighbours, steps one way along the bank',
-    standing: 'read',
-    address: 'https://www.easymanua.ls/delorean/dmc/manual?p=57',
-  },
   'shim-rule': {
     title:
       'Service manual of a small diesel with overhead cam: shim chosen from the clearance read, with a worked example',
@@ -215,6 +209,12 @@ export const BIBLIOGRAPHY = {
     locator: 'seat load plus rate times lift, worked example',
     standing: 'read',
     address: 'http://www.enginebuildermag.com/2017/07/pressure-importance-getting-right-amount-spring-pressure/',
+  },
+  'heywood-valves': {
+    title: 'Internal Combustion Engine Fundamentals',
+    author: 'J. B. Heywood, 1988',
+    locator: 'section 6.3: valve and port geometry, area by lift',
+    standing: 'recalled',
   },
   'piston-to-valve': {
     title: 'Piston to valve clearance, magazine text',

@@ -1,7 +1,6 @@
 export { bestExtraShim, type ExtraShim } from './best-extra-shim.js';
 export { cheapestAssignment, provesOptimal } from './cheapest-assignment.js';
 export { type ExtraPart, extraPart } from './extra-part.js';
-export { type GasketChoice, type GasketFault, type GasketInput, gasketGrade } from './gasket-grade.js';
 export { type Allowed, type HallSet, largestMatching, type Matching, provesShort } from './largest-matching.js';
 export {
   type LinerInput,

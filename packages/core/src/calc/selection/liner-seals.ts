@@ -53,7 +53,7 @@ interface Reached {
 const linerStep = (protrusions: readonly Length[]): Length =>
   Math.max(0, ...protrusions.slice(1).map((one, at) => Math.abs(one - protrusions[at]!))) as Length;
 
-/** Whether a bank keeps its rules. Ends included; neighbours are those next to each other in the list. */
+/** Whether a bank keeps the rules between neighbours: those next to each other in the list; a step at the limit is kept. */
 export function linersKeep(protrusions: readonly Length[], rules: LinerRules) {
   const nm = protrusions.map(toNm);
   const steps = nm.slice(1).map((one, at) => one - nm[at]!);
@@ -62,7 +62,6 @@ export function linersKeep(protrusions: readonly Length[], rules: LinerRules) {
     step: linerStep(protrusions),
     stepKept: steps.every((one) => Math.abs(one) <= limit),
     runsOneWay: steps.every((one) => one <= 0) || steps.every((one) => one >= 0),
-    windowKept: nm.every((one) => one <= toNm(rules.high) && (rules.low === undefined || one >= toNm(rules.low))),
   };
 }
 
@@ -147,7 +146,7 @@ function planOf(input: LinerInput, sealOf: readonly number[], options: readonly 
  * the bare liners. With one each, the best row of seals is built along the bank, for each last seal and each way
  * (dynamic programming), so it is the exact optimum. Refuses with `no-seals`.
  * Example: bare 0.10 and 0.08, highest 0.23 mm, seals 0.102 and 0.122: 0.122 for both, 0.222 and 0.202.
- * Source: `liner-seals`; optimum after R. Bellman, textbook.
+ * Source: `liner-seal`; optimum after R. Bellman, textbook.
  */
 export function linerSeals(input: LinerInput): Outcome<LinerPlan, NoSeals> {
   const options = input.bare.map((one) => fitting(input, one));

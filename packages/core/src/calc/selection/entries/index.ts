@@ -2,9 +2,7 @@ import type { Calculation } from '../../catalogue/index.js';
 import { commonSpringHeight } from './common-spring-height.js';
 import { extraPartEntry } from './extra-part.js';
 import { extraShim } from './extra-shim.js';
-import { gasketGradeEntry } from './gasket-grade.js';
 import { linerSealsEntry } from './liner-seals.js';
-import { linerSteps } from './liner-steps.js';
 import { massGroupsEntry } from './mass-groups.js';
 import { massPairsEntry } from './mass-pairs.js';
 import { partsToPlacesEntry } from './parts-to-places.js';
@@ -28,9 +26,7 @@ export const selectionCalculations: readonly Calculation[] = [
   springShimsEntry,
   springLoadShimsEntry,
   commonSpringHeight,
-  gasketGradeEntry,
   linerSealsEntry,
-  linerSteps,
   massGroupsEntry,
   massPairsEntry,
   tableAssignment,

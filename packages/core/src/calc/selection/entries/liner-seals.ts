@@ -50,7 +50,7 @@ export const linerSealsEntry = defineCalculation({
     'Neighbours are neighbours in the list. Liners stay in their places.',
     'With one seal for all the optimum is the thickest that fits; else it is found along the bank exactly.',
   ],
-  sources: ['liner-seals', 'bellman'],
+  sources: ['liner-seal', 'bellman'],
   example: {
     inputs: {
       bare: ['0.10 mm', '0.08 mm'],

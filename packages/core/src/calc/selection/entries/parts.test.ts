@@ -1,6 +1,9 @@
+import { mm } from '@gudgeon/core/quantity';
 import { describe, expect, it } from 'vitest';
 import { type Calculation, describeCalcFault, runDeclared } from '../../catalogue/index.js';
+import { springShims } from '../spring-shims.js';
 import { selectionCalculations } from './index.js';
+import { planAnswer } from './spring-inputs.js';
 
 const found = (id: string): Calculation => selectionCalculations.find((one) => one.id === `selection.${id}`)!;
 
@@ -55,13 +58,9 @@ describe('what cannot stand together is refused:', () => {
     ['common-spring-height', { heights: many('1.8 in', 65) }, /at most 64 valves/],
     ['common-spring-height', { shims: many('0.015 in', 40), most: 5 }, /more than 5000 different stacks/],
     ['common-spring-height', { lowest: '1.82 in' }, /some valve has no accepted height/],
-    ['gasket-grade', { upTo: ['0.5 mm'] }, /one thickness a grade/],
-    ['gasket-grade', { upTo: ['0.6 mm', '0.55 mm', '0.7 mm'] }, /must both rise/],
-    ['gasket-grade', { protrusions: ['0.7 mm'] }, /0.7000 mm asks for a thicker grade than there is/],
     ['liner-seals', { lowest: '0.3 mm' }, /low end is above the high end/],
     ['liner-seals', { lowest: '0.22 mm', seals: ['0.122 mm'] }, /no seal brings liner 2 into the window/],
     ['liner-seals', { bare: ['0.10 mm', '0.05 mm'] }, /rules between neighbours/],
-    ['liner-steps', { lowest: '0.3 mm' }, /low end is above the high end/],
     ['mass-groups', { size: 4 }, /8 parts are needed/],
     ['mass-groups', { masses: many('500 g', 101) }, /at most 100/],
     ['mass-pairs', { second: ['100 g'] }, /at least as many second parts/],
@@ -174,27 +173,31 @@ describe('valve springs on the bench', () => {
     ]);
   });
 
+  it('come with the bound when the search ended early', () => {
+    const input = {
+      heights: [mm(46.4), mm(46.4)],
+      wanted: [mm(46), mm(46)],
+      sizes: [mm(0.4)],
+      stock: [1],
+      most: 1,
+      window: {},
+    };
+    const plan = springShims(input, 0);
+    const answer = plan.ok ? planAnswer(plan.value, input.sizes).proof : '';
+    expect(answer).toBe('search ended early: with as few left without, no choice has a total below 0.0000 mm');
+  });
+
   it('get a wanted load each from one box', () => {
     const found = outputsOf('spring-load-shims', { stock: [1, 1], rates: ['300 lbf/in', '300 lbf/in'], most: 0 });
     expect(found.loads).toHaveLength(2);
   });
 });
 
-describe('liners, gaskets and tables on the bench', () => {
-  it('say which liners are too high or too low', () => {
-    expect(outputsOf('liner-steps', { highest: '0.2 mm', steps: 'any' }).verdict).toBe('out: height, step');
-    expect(outputsOf('liner-steps', { lowest: '0.2 mm', stepLimit: undefined, steps: 'any' }).verdict).toBe(
-      'out: height',
-    );
+describe('liners, tables and boxes of shims', () => {
+  it('get a seal each where one for all would not do', () => {
     expect(outputsOf('liner-seals', { lowest: '0.15 mm', stepLimit: undefined, choice: 'one-each' }).sealOf).toEqual([
       2, 3,
     ]);
-  });
-
-  it('warn when one piston made the gasket thicker', () => {
-    const run = runOf('gasket-grade', { basis: 'mean', singleOver: '0.02 mm' });
-    expect(run.ok && run.value.cautions.map(({ code }) => code)).toEqual(['single-piston']);
-    expect(run.ok && run.value.outputs.grade?.value).toBe(2);
   });
 
   it('find the greatest total too', () => {
