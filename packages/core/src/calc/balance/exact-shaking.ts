@@ -1,6 +1,6 @@
 import { type Angle, done, type Length, type Outcome, wrapped } from '../../quantity/index.js';
 import { pistonAcceleration, type RodTooShort } from '../crank/index.js';
-import { type Complex, length, polar, sum, times } from './complex.js';
+import { angleOf, type Complex, length, polar, sum, times } from './complex.js';
 import type { CrankSizes, Throw } from './shaking.js';
 
 /** Whole force [N] and couple [N·m] at one crank angle. */
@@ -49,13 +49,19 @@ const STEPS = 720;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 const REFINE = 60;
 
+/** A vector at a crank angle, or why there is none. */
+type Turning = (crankAngle: number) => Outcome<Complex, RodTooShort>;
+
 /**
  * Largest length of a vector over one turn: looked for at every half degree, then narrowed by golden section between the
  * neighbours of the largest. Exact for curves that have no narrower peak than a degree, as slider-cranks have not.
  */
-export function peakOver(at: (crankAngle: number) => Complex): Peak {
+function peakOver(at: Turning): Outcome<Peak, RodTooShort> {
   const step = (2 * Math.PI) / STEPS;
-  const size = (angle: number) => length(at(angle));
+  const size = (angle: number): number => {
+    const found = at(angle);
+    return found.ok ? length(found.value) : 0;
+  };
   let best = 0;
   for (let place = 1; place < STEPS; place += 1) if (size(place * step) > size(best * step)) best = place;
   let low = (best - 1) * step;
@@ -65,8 +71,22 @@ export function peakOver(at: (crankAngle: number) => Complex): Peak {
     if (size(high - width) >= size(low + width)) high = low + width;
     else low = high - width;
   }
-  const found = (low + high) / 2;
-  const { re, im } = at(found);
-  const crankAngle = wrapped(found, 2 * Math.PI);
-  return { most: Math.hypot(re, im), crankAngle, direction: Math.atan2(im, re) };
+  const crankAngle = wrapped((low + high) / 2, 2 * Math.PI);
+  return andThen(at(crankAngle), (vector) => done({ most: length(vector), crankAngle, direction: angleOf(vector) }));
 }
+
+/** Largest exact force and couple over a turn; symbols and refusal as in `shakeAt`. */
+export function exactPeaks(
+  ...layout: [readonly Throw[], CrankSizes & { readonly pinOffset: Length }, Length]
+): Outcome<{ readonly force: Peak; readonly couple: Peak }, RodTooShort> {
+  const of =
+    (part: keyof Shake): Turning =>
+    (angle) =>
+      andThen(shakeAt(...layout, angle), (shake) => done(shake[part]));
+  return andThen(peakOver(of('force')), (force) =>
+    andThen(peakOver(of('couple')), (couple) => done({ force, couple })),
+  );
+}
+
+const andThen = <A, B, F>(found: Outcome<A, F>, next: (value: A) => Outcome<B, F>): Outcome<B, F> =>
+  found.ok ? next(found.value) : found;

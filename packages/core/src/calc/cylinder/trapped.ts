@@ -25,14 +25,15 @@ export interface TrappedStroke {
  * stands at true top + 180° + closing; exact slider-crank with pin offset. Refuses with `rod-too-short`.
  * Example: stroke 3.480 in, rod 5.700 in, 60° after bottom: risen 0.6672 in. Source: definition; see `pistonDrop`.
  */
-export function strokeLeft(g: SliderCrank, closing: Angle): Outcome<TrappedStroke, RodTooShort> {
-  const centres = deadCentres(g);
-  if (!centres.ok) return centres;
-  const { stroke, topAngle } = centres.value;
-  const drop = pistonDrop(g, (topAngle + Math.PI + closing) as Angle);
-  if (!drop.ok) return drop;
-  return done({ rise: (stroke - drop.value) as Length, remaining: drop.value, stroke });
-}
+export const strokeLeft = (g: SliderCrank, closing: Angle): Outcome<TrappedStroke, RodTooShort> =>
+  andThen(deadCentres(g), ({ stroke, topAngle }) =>
+    andThen(pistonDrop(g, (topAngle + Math.PI + closing) as Angle), (remaining) =>
+      done({ rise: (stroke - remaining) as Length, remaining, stroke }),
+    ),
+  );
+
+const andThen = <A, B, F>(found: Outcome<A, F>, next: (value: A) => Outcome<B, F>): Outcome<B, F> =>
+  found.ok ? next(found.value) : found;
 
 /**
  * Effective ratio: CRe = 1 + (CR − 1)·s/S, s the stroke left at closing, S the whole stroke [m], CR above 1.

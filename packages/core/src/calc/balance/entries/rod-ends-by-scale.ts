@@ -37,10 +37,8 @@ export const rodEndsByScale = defineCalculation({
     from: 'ends of reference row MO-38, hand arithmetic',
   },
   compute: (v) => {
-    if (v.bigEnd === undefined && v.smallEnd === undefined) {
-      return conflict(['total'], 'at least one end must be weighed: give bigEnd or smallEnd');
-    }
-    const bigEnd = v.bigEnd ?? ((v.total - (v.smallEnd ?? 0)) as Mass);
+    const bigEnd = v.bigEnd ?? less(v.total, v.smallEnd);
+    if (bigEnd === undefined) return conflict(['total'], 'at least one end must be weighed: give bigEnd or smallEnd');
     const smallEnd = v.smallEnd ?? ((v.total - bigEnd) as Mass);
     if (bigEnd <= 0 || smallEnd <= 0)
       return conflict(['total', 'bigEnd', 'smallEnd'], 'one end weighs more than the whole rod');
@@ -56,6 +54,9 @@ export const rodEndsByScale = defineCalculation({
     });
   },
 });
+
+const less = (total: Mass, end: Mass | undefined): Mass | undefined =>
+  end === undefined ? undefined : ((total - end) as Mass);
 
 function verdictOf(difference: number | undefined, allowed: number): string {
   if (difference === undefined) return 'not checked: two weighings only';

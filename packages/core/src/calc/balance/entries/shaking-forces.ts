@@ -1,8 +1,6 @@
-import type { Angle, Force, Outcome, Torque } from '../../../quantity/index.js';
+import type { Angle, Force, Torque } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
-import type { RodTooShort } from '../../crank/index.js';
-import type { Complex } from '../complex.js';
-import { type Peak, peakOver, type Shake, shakeAt } from '../exact-shaking.js';
+import { exactPeaks, type Peak } from '../exact-shaking.js';
 import { type Ellipse, ellipseOf, shakingOf } from '../shaking.js';
 import { angleOut, coupleOut, forceOut, place } from './inputs.js';
 import { layout, layoutOf, seenFromFront } from './layout.js';
@@ -81,7 +79,7 @@ export const shakingForces = defineCalculation({
     if (!found.ok) return found;
     const { throws, sizes, about, scales } = found.value;
     const shaking = shakingOf(throws, sizes, about);
-    const exact = exactPeaks((angle) => shakeAt(throws, { ...sizes, pinOffset: v.pinOffset }, about, angle));
+    const exact = exactPeaks(throws, { ...sizes, pinOffset: v.pinOffset }, about);
     if (!exact.ok) {
       return conflict(['stroke', 'rodLength', 'pinOffset'], 'the crank could not turn', {
         input: 'rodLength',
@@ -125,21 +123,6 @@ export const shakingForces = defineCalculation({
     });
   },
 });
-
-/** Peaks of the exact force and couple; the crank either turns at every angle or at none, so angle 0 tells. */
-function exactPeaks(
-  shake: (angle: number) => Outcome<Shake, RodTooShort>,
-): Outcome<{ readonly force: Peak; readonly couple: Peak }, RodTooShort> {
-  const start = shake(0);
-  if (!start.ok) return start;
-  const of =
-    (part: keyof Shake) =>
-    (angle: number): Complex => {
-      const found = shake(angle);
-      return found.ok ? found.value[part] : start.value[part];
-    };
-  return { ok: true, value: { force: peakOver(of('force')), couple: peakOver(of('couple')) } };
-}
 
 /** What is lost in the rounding of its parts counts as nothing and has no phase. */
 const asEllipse = ({ most, crankAngle, direction }: Peak, scale: number): Omit<Ellipse, 'least'> =>

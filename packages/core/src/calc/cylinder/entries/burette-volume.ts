@@ -1,3 +1,4 @@
+import type { Volume } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import { buretteVolume as find } from '../burette.js';
 import { roomOrNone, roomOut, signedRoom } from './inputs.js';
@@ -47,7 +48,7 @@ export const buretteVolume = defineCalculation({
   },
   compute: (v) => {
     if (v.starts.length !== v.ends.length) return conflict(['starts', 'ends'], 'each fill needs a start and an end');
-    const fills = v.starts.map((start, place) => ({ start, end: v.ends[place] ?? start }));
+    const fills = v.starts.map((start, place) => ({ start, end: v.ends[place] as Volume }));
     if (fills.some(({ start, end }) => end < start)) {
       return conflict(['starts', 'ends'], 'a burette counts downward: the end must not be below the start');
     }

@@ -9,9 +9,11 @@ export function sameLength<T extends Readonly<Record<string, readonly number[] |
   { readonly count: number; readonly at: <N extends keyof T>(name: N, place: number) => Member<T[N]> },
   Conflict
 > {
-  const given = Object.entries(lists).filter(([, list]) => list !== undefined);
-  const count = Math.max(...given.map(([, list]) => list?.length ?? 0));
-  const wrong = given.filter(([, list]) => list?.length !== 1 && list?.length !== count).map(([name]) => name);
+  const given = Object.entries(lists).flatMap(([name, list]) =>
+    list === undefined ? [] : [{ name, size: list.length }],
+  );
+  const count = Math.max(...given.map(({ size }) => size));
+  const wrong = given.filter(({ size }) => size !== 1 && size !== count).map(({ name }) => name);
   if (wrong.length > 0) return conflict(wrong, `each list needs one value, or ${count}: one for each place`);
   const at = <N extends keyof T>(name: N, place: number) => {
     const list = lists[name];
