@@ -36,12 +36,12 @@ const lastPlaceOf = (kind: QuantityKind, { unit, places }: Typed): number =>
   fromUnit(kind, 10 ** -places, unit) - fromUnit(kind, 0, unit);
 
 /**
- * How far a reading may be from the middle of its sisters before it is unlike them: three times their range, and two of the
- * coarsest last places. Own rule: parts that are alike by intent differ by wear, slips by whole digits.
+ * How far a reading may be from the middle of its sisters before it is unlike them: three times their range, two of their
+ * coarsest last places, and the rounding of the reading itself. Own rule: parts that are alike by intent differ by wear, slips by whole digits.
  */
 export function likeness(kind: QuantityKind, reading: Typed, sisters: readonly Typed[]): number {
-  const coarsest = Math.max(...[reading, ...sisters].map((one) => lastPlaceOf(kind, one)));
-  return 3 * spread(sisters.map((one) => one.value)) + 2 * coarsest;
+  const coarsest = Math.max(...sisters.map((one) => lastPlaceOf(kind, one)));
+  return 3 * spread(sisters.map((one) => one.value)) + 2 * coarsest + lastPlaceOf(kind, reading) / 2;
 }
 
 const NUMBER = /^([-+−]?)(\d*)(?:\.(\d*))?(?![\d./])/;

@@ -55,7 +55,8 @@ function betaFraction(x: number, a: number, b: number): number {
   }
   return whole;
 }
-const awayFromZero = (value: number): number => (Math.abs(value) < TINY ? TINY : value);
+/** Changes nothing but an exact 0, by which the fraction could not go on. */
+const awayFromZero = (value: number): number => value + TINY;
 
 /**
  * Regularised upper incomplete gamma function Q(a, x), a at least 0.5, x at least 0: 1 at x = 0, falling to 0.

@@ -67,12 +67,12 @@ export const sisterReadings = defineCalculation({
     const slips = alike ? [] : slipsOf(kind, reading, sisters, allowed);
     const places = Math.max(reading.places, ...sisters.map((one) => one.places));
     const text = (at: number, unit = reading.unit) => formatQuantity(kind, at, unit, places);
-    const width = (size: number) => formatQuantity(widthKind(kind), size, reading.unit, places);
+    const width = (size: number, more = 0) => formatQuantity(widthKind(kind), size, reading.unit, places + more);
     return answer({
       verdict: alike ? 'alike' : 'check again',
       middle: text(middle),
       apart: width(reading.value - middle),
-      allowed: width(allowed),
+      allowed: width(allowed, 1),
       suspicions: slips.map((slip) => (slip.code === 'unit' ? `${WORDS.unit}: ${slip.unit}` : WORDS[slip.code])),
       candidates: slips.map((slip) => text(slip.value)),
     });

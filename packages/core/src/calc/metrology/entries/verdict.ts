@@ -102,6 +102,7 @@ const verdictEntry = (of: Flavour) =>
       const wrong = upsideDown(v);
       if (wrong) return wrong;
       const value = v.readings && mean(v.readings);
+      const scatter = spread(v.readings ?? [0]);
       const nearest = value === undefined ? undefined : nearestLimit(value, v);
       if (v.rule !== 'simple' && v.expanded === undefined && nearest)
         return conflict(
@@ -131,7 +132,7 @@ const verdictEntry = (of: Flavour) =>
         near: v.nearBand ?? (v.rule === 'simple' ? (v.expanded ?? 0) : 0),
       };
       const agreement = v.agreement ?? (v.expanded === undefined ? undefined : Math.SQRT2 * v.expanded);
-      const disagree = agreement !== undefined && !atMost(spread(v.readings ?? []), agreement);
+      const disagree = agreement !== undefined && !atMost(scatter, agreement);
       const eaten =
         limits.acceptFrom !== undefined && limits.acceptTo !== undefined && limits.acceptFrom > limits.acceptTo;
       return answer(
