@@ -121,7 +121,8 @@ export function coneCompliance(joint: ConeJoint): Compliance {
   return ((conePart + (4 * rest) / (outside ** 2 - dh ** 2)) / (modulus * Math.PI)) as Compliance;
 }
 
-function coneSlope({ kind, bearingOutside, grip, outside }: ConeJoint): number {
+/** tan φ of the deformation cone; the formula of `coneCompliance` needs it above 0. Source: as there. */
+export function coneSlope({ kind, bearingOutside, grip, outside }: ConeJoint): number {
   const length = grip / bearingOutside;
   const width = outside / bearingOutside;
   return kind === 'through'

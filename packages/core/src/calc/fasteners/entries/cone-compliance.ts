@@ -1,6 +1,6 @@
 import type { Stiffness } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
-import { coneCompliance as find } from '../clamped.js';
+import { type ConeJoint, coneSlope, coneCompliance as find } from '../clamped.js';
 import { noRing } from './faults.js';
 import { ring } from './inputs.js';
 import { complianceOut, length, modulus, stiffnessOut } from './joint-inputs.js';
@@ -48,9 +48,11 @@ export const coneCompliance = defineCalculation({
     if (outside <= hole) {
       return conflict(['outside', 'bearingHole'], 'the parts have no wall', { input: 'outside', above: hole });
     }
-    const compliance = find({ kind, bearingOutside, hole, grip, outside, modulus: of });
-    if (!(compliance > 0))
+    const clamped: ConeJoint = { kind, bearingOutside, hole, grip, outside, modulus: of };
+    if (outside > bearingOutside && coneSlope(clamped) <= 0) {
       return conflict(['grip', 'bearingOutside'], 'so short a grip is outside of the cone’s formula');
+    }
+    const compliance = find(clamped);
     return answer({ compliance, stiffness: (1 / compliance) as Stiffness });
   },
 });
