@@ -8,6 +8,7 @@ export {
   turnsForLash,
   turnsForTravel,
 } from './adjuster.js';
+export { type Buckling, buckling, type Column } from './buckling.js';
 export { gapOfTravel, travelOfGap } from './collapsed-lifter.js';
 export { type LashGrowth, lashChange, thermalGrowth } from './hot-lash.js';
 export { valveLift } from './lift.js';

@@ -88,7 +88,7 @@ export const gradeChart = defineCalculation({
     if (walls.length !== v.shellMarks.length) return uneven('wallLow', 'shellMarks');
     const reversed = reversedEnds(v, ['printedLow', 'printedHigh']);
     if (reversed) return reversed;
-    const shells = walls.map((wall, at) => ({ wall, mark: v.shellMarks[at] ?? 0 }));
+    const shells = walls.map((wall, at) => ({ wall, mark: v.shellMarks[at]! }));
     const printed = { low: v.printedLow, high: v.printedHigh };
     const pairs = checkChart({ housings, journals, shells, offset: v.offset }, printed);
     const wrong = pairs.filter(({ verdict }) => verdict !== 'equal' && verdict !== 'inside').length;
@@ -116,6 +116,6 @@ const uneven = (one: string, other: string) =>
 /** Ends side by side; undefined when the lists differ in length or a pair is reversed. */
 function rangesOf(low: readonly Length[], high: readonly Length[]): readonly Sizes[] | undefined {
   if (low.length !== high.length) return undefined;
-  const ranges = low.map((one, at) => ({ low: one, high: high[at] ?? one }));
+  const ranges = low.map((one, at) => ({ low: one, high: high[at]! }));
   return ranges.every((range) => range.low <= range.high) ? ranges : undefined;
 }

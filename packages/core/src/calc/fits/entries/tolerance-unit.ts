@@ -1,5 +1,5 @@
 import { mm } from '../../../quantity/index.js';
-import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
+import { answer, defineCalculation } from '../../catalogue/index.js';
 import { COARSEST_GRADE, FINEST_GRADE, toleranceUnit as find, standardTolerance } from '../iso-grades.js';
 import { microns, micronsOut, nominal } from './inputs.js';
 
@@ -40,9 +40,9 @@ export const toleranceUnit = defineCalculation({
     from: 'reference row O-33; 16·i by hand arithmetic',
   },
   compute: (v) => {
-    const found = find(v.size, v.grade);
-    const tolerance = standardTolerance(v.size, v.grade);
-    if (!found || tolerance === undefined) return conflict(['size', 'grade'], 'the table does not reach so far');
+    // The ranges of the inputs are those of the table.
+    const found = find(v.size, v.grade)!;
+    const tolerance = standardTolerance(v.size, v.grade)!;
     return answer({
       tolerance: microns(tolerance),
       rangeOver: mm(found.over),

@@ -114,7 +114,7 @@ export const pushrodBuckling = defineCalculation({
     if ((v.inside === undefined) === (v.wall === undefined)) {
       return conflict(['inside', 'wall'], 'one of inside and wall is needed, and not both');
     }
-    const inside = v.inside ?? ((v.outside - 2 * (v.wall ?? 0)) as typeof v.outside);
+    const inside = v.inside ?? ((v.outside - 2 * v.wall!) as typeof v.outside);
     if (inside >= v.outside)
       return conflict(['outside', 'inside'], 'the tube has no wall', { input: 'inside', below: v.outside });
     if (inside < 0)
