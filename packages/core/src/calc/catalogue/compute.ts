@@ -79,11 +79,16 @@ export function numbersAt(
   return found.ok ? numbersOf(found.value.outputs) : undefined;
 }
 
+/** A list is copied once, when the first of its values is moved. */
 function moved(values: AnyValues, moves: readonly Move[]): AnyValues {
   const changed: Record<string, unknown> = { ...values };
   for (const { place, to } of moves) {
-    const old = changed[place.name];
-    changed[place.name] = Array.isArray(old) ? old.map((one, at) => (at === place.at ? to : one)) : to;
+    if (place.at === undefined) changed[place.name] = to;
+    else {
+      const given = values[place.name] as readonly number[];
+      if (changed[place.name] === given) changed[place.name] = [...given];
+      (changed[place.name] as number[])[place.at] = to;
+    }
   }
   return changed;
 }

@@ -4,8 +4,10 @@
  */
 export interface RandomState {
   readonly word: number;
+  /** Normal numbers come in pairs: the one that is not used yet. */
+  readonly spare: number | undefined;
 }
-export const seeded = (seed: number): RandomState => ({ word: seed >>> 0 });
+export const seeded = (seed: number): RandomState => ({ word: seed >>> 0, spare: undefined });
 
 const STEP = 0x9e3779b9;
 
@@ -20,12 +22,15 @@ export function nextEven(state: RandomState): readonly [number, RandomState] {
   let mixed = Math.imul(word ^ (word >>> 16), 0x85ebca6b);
   mixed = Math.imul(mixed ^ (mixed >>> 13), 0xc2b2ae35);
   mixed = (mixed ^ (mixed >>> 16)) >>> 0;
-  return [(mixed + 0.5) / 2 ** 32, { word }];
+  return [(mixed + 0.5) / 2 ** 32, { word, spare: state.spare }];
 }
 
 /** Next number of the standard normal distribution. Source: G. E. P. Box and M. E. Muller, 1958 (from memory). */
 export function nextNormal(state: RandomState): readonly [number, RandomState] {
-  const [radius, between] = nextEven(state);
-  const [angle, after] = nextEven(between);
-  return [Math.sqrt(-2 * Math.log(radius)) * Math.cos(2 * Math.PI * angle), after];
+  if (state.spare !== undefined) return [state.spare, { word: state.word, spare: undefined }];
+  const [first, between] = nextEven(state);
+  const [second, { word }] = nextEven(between);
+  const radius = Math.sqrt(-2 * Math.log(first));
+  const angle = 2 * Math.PI * second;
+  return [radius * Math.cos(angle), { word, spare: radius * Math.sin(angle) }];
 }
