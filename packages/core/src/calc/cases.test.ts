@@ -11,6 +11,8 @@ import joints from '../../../../cases/fasteners-joints.json' with { type: 'json'
 import fits from '../../../../cases/fits.json' with { type: 'json' };
 import metrology from '../../../../cases/metrology.json' with { type: 'json' };
 import selection from '../../../../cases/selection.json' with { type: 'json' };
+import valveRoom from '../../../../cases/valve-room.json' with { type: 'json' };
+import valveSprings from '../../../../cases/valve-springs.json' with { type: 'json' };
 import valvetrain from '../../../../cases/valvetrain.json' with { type: 'json' };
 import type { Text } from './catalogue/calculation.js';
 import { readExpected } from './expected.suite.js';
@@ -41,6 +43,8 @@ const files = {
   cam,
   camMotion,
   valvetrain,
+  valveSprings,
+  valveRoom,
   fasteners,
   joints,
   selection,

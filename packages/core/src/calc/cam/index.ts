@@ -1,3 +1,5 @@
+export { type CardDuration, type CardFault, lobeFromCard } from './card-lobe.js';
+export { curveThrough, type LiftCurve } from './crossings.js';
 export {
   advanced,
   type CamEvents,
@@ -10,6 +12,9 @@ export {
   VALVE_SIDES,
   type ValveSide,
 } from './events.js';
+export { inOrder, type LiftTable, liftTable, type TableFault } from './lift-table.js';
+export { lobeLift } from './lobe-lift.js';
+export { type Exponents, lobeAt, type PolynomialLobe } from './polynomial-lobe.js';
 export { seatAllowance, USUAL_CHECKING_LIFT } from './seat-allowance.js';
 export {
   type CardBasis,
@@ -19,6 +24,7 @@ export {
   type WindowBasis,
   type WindowFault,
 } from './seat-windows.js';
+export { describeTableFault } from './table-words.js';
 export { describeWindowFault } from './window-words.js';
 export {
   baseCircleWindow,

@@ -8,7 +8,14 @@ export { describeFiringFault } from './firing-words.js';
 export { meanPistonSpeed } from './mean-speed.js';
 export { type PistonMotion, pistonMotion } from './motion.js';
 export { type PeakSpeed, peakSpeed, peakSpeedAngle } from './peak-speed.js';
-export { pinHeight, pistonAcceleration, pistonSpeed, type RodTooShort, type SliderCrank } from './slider-crank.js';
+export {
+  heightAt,
+  pinHeight,
+  pistonAcceleration,
+  pistonSpeed,
+  type RodTooShort,
+  type SliderCrank,
+} from './slider-crank.js';
 export { type StopMethod, topFromStop } from './stop-method.js';
 export {
   type CylinderThrow,

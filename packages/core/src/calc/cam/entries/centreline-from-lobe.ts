@@ -98,7 +98,7 @@ export const centrelineFromLobe = defineCalculation({
     if (top === undefined) return oneStop();
     if (v.angles.length !== v.lifts.length) {
       const fault = { code: 'unlike-lengths', angles: v.angles.length, lifts: v.lifts.length } as const;
-      return tableFault(fault, ['angles', 'lifts']);
+      return tableFault(fault);
     }
     const table = inOrder(
       v.angles.map((angle) => (angle - top) as Angle),

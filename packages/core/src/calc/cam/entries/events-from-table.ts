@@ -79,7 +79,7 @@ export const eventsFromTable = defineCalculation({
       v.angles.map((angle) => (angle - top) as Angle),
       v.lifts,
     );
-    if (!table.ok) return tableFault(table.fault, ['angles', 'lifts']);
+    if (!table.ok) return tableFault(table.fault);
     const curve = curveThrough(table.value, v.between);
     const crossings: Crossing[] = [];
     for (const one of v.checkingLifts) {

@@ -80,7 +80,7 @@ export const liftSpline = defineCalculation({
   },
   compute: (v) => {
     const table = liftTable(v.angles, v.lifts);
-    if (!table.ok) return tableFault(table.fault, ['angles', 'lifts']);
+    if (!table.ok) return tableFault(table.fault);
     const { angles: x, lifts: y } = table.value;
     if (v.at.some((one) => one < x[0]! || one > x.at(-1)!)) {
       return conflict(['at', 'angles'], 'the curve is known only between the first reading and the last');

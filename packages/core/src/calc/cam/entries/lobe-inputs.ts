@@ -3,6 +3,7 @@ import { type Angle, degrees, formatQuantity, mm, type Outcome, rpm } from '../.
 import { type Conflict, conflict } from '../../catalogue/index.js';
 import type { NotReached } from '../crossings.js';
 import type { TableFault } from '../lift-table.js';
+import { describeTableFault } from '../table-words.js';
 
 export const wheel = { kind: 'angle', unit: 'deg', range: { from: degrees(-720), to: degrees(1080) } } as const;
 export const lift = { kind: 'length', unit: 'mm', range: { from: 0, to: mm(100) } } as const;
@@ -54,19 +55,8 @@ export function wheelTop(v: { stopBefore: Angle | undefined; stopAfter: Angle | 
 export const oneStop = (): Outcome<never, Conflict> =>
   conflict(['stopBefore', 'stopAfter'], 'both stop readings are needed, or none');
 
-export function tableFault(fault: TableFault, names: readonly [string, string]): Outcome<never, Conflict> {
-  switch (fault.code) {
-    case 'unlike-lengths':
-      return conflict(names, `${fault.angles} angles and ${fault.lifts} lifts; each angle needs its lift`);
-    case 'too-few':
-      return conflict(names, `${fault.points} readings; at least ${fault.needed} are needed`);
-    case 'same-angle':
-      return conflict(
-        names,
-        `two readings at ${formatQuantity('angle', fault.angle, 'deg', 2)}; each angle may stand once`,
-      );
-  }
-}
+export const tableFault = (fault: TableFault): Outcome<never, Conflict> =>
+  conflict(['angles', 'lifts'], describeTableFault(fault));
 
 export function notReached(fault: NotReached, names: readonly string[]): Outcome<never, Conflict> {
   const shown = formatQuantity('length', fault.lift, 'mm', 3);

@@ -111,6 +111,8 @@ export const offsetChoice = defineCalculation({
   },
 });
 
+/** A hundred thousandth of a degree. */
+const NOTHING = 2e-7;
 function advice({ part, teeth, change, left }: OffsetChoice): string {
   const moves = [
     part === undefined ? '' : `part ${part + 1}`,
@@ -120,6 +122,8 @@ function advice({ part, teeth, change, left }: OffsetChoice): string {
   ].filter((move) => move !== '');
   const what = moves.length === 0 ? 'leave as it is' : moves.join(' and ');
   const shown = (angle: Angle) =>
-    `${formatQuantity('angle', Math.abs(angle), 'deg', 2)} ${angle < 0 ? 'retard' : 'advance'}`;
+    Math.abs(angle) < NOTHING
+      ? 'nothing'
+      : `${formatQuantity('angle', Math.abs(angle), 'deg', 2)} ${angle < 0 ? 'retard' : 'advance'}`;
   return `${what}: makes ${shown(change)}, leaves ${shown(left)} wanting`;
 }

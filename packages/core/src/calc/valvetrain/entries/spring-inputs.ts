@@ -1,0 +1,16 @@
+/** Inputs that the entries on springs and moving masses share. */
+import { kilograms, mm, newtons, newtonsPerMillimetre } from '../../../quantity/index.js';
+
+export const height = { kind: 'length', unit: 'mm', range: { above: 0, to: mm(1000) } } as const;
+export const load = { kind: 'force', unit: 'N', range: { from: 0, to: newtons(100_000) } } as const;
+export const rateInput = {
+  kind: 'stiffness',
+  symbol: 'k',
+  meaning: 'rate of the spring (of all springs of the valve together)',
+  unit: 'N/mm',
+  range: { above: 0, to: newtonsPerMillimetre(10_000) },
+} as const;
+export const mass = { kind: 'mass', unit: 'g', range: { from: 0, to: kilograms(100) } } as const;
+
+export const shownForce = { kind: 'force', unit: 'N', places: 1 } as const;
+export const shownLength = { kind: 'length', unit: 'mm', places: 3 } as const;
