@@ -6,6 +6,7 @@ import { length, plus, polar, times } from './complex.js';
 import {
   type CrankSizes,
   ellipseOf,
+  exactPeaks,
   harmonicAt,
   pairOpposite,
   scalesOf,
@@ -113,6 +114,23 @@ describe('shaking forces', () => {
         const terms = plus(harmonicAt(primaryForce, degrees(turn)), harmonicAt(secondaryForce, degrees(turn)));
         expect(length(plus(terms, times(exact.value.force, -1)))).toBeLessThan(1e-6 * pull * 16);
       }),
+    );
+  });
+
+  it('are nowhere larger than the exact peak, tried at every half degree', () => {
+    const offset = { ...sizes, pinOffset: mm(2) };
+    fc.assert(
+      fc.property(anyThrows, (throws) => {
+        const peaks = exactPeaks(throws, offset, middle);
+        if (!peaks.ok) throw new Error('refused');
+        for (let step = 0; step < 720; step += 1) {
+          const shake = shakeAt(throws, offset, middle, (step * Math.PI) / 360);
+          if (!shake.ok) throw new Error('refused');
+          expect(length(shake.value.force)).toBeLessThanOrEqual(peaks.value.force.most + 1e-6 * pull);
+          expect(length(shake.value.couple)).toBeLessThanOrEqual(peaks.value.couple.most + 1e-6 * pull);
+        }
+      }),
+      { numRuns: 40 },
     );
   });
 

@@ -45,46 +45,43 @@ export interface Peak {
   readonly direction: number;
 }
 
-const STEPS = 720;
+const STEPS = 90;
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
-const REFINE = 60;
-
-/** A vector at a crank angle, or why there is none. */
-type Turning = (crankAngle: number) => Outcome<Complex, RodTooShort>;
+const REFINE = 32;
+const STEP = (2 * Math.PI) / STEPS;
 
 /**
- * Largest length of a vector over one turn: looked for at every half degree, then narrowed by golden section between the
- * neighbours of the largest. Exact for curves that have no narrower peak than a degree, as slider-cranks have not.
+ * Largest exact force and couple over a turn; symbols and refusal as in `shakeAt`.
+ *
+ * Looked for at every fourth degree, then narrowed by golden section between the neighbours of the largest: good for
+ * curves whose peaks are wider than that, as those of slider-cranks are.
  */
-function peakOver(at: Turning): Outcome<Peak, RodTooShort> {
-  const step = (2 * Math.PI) / STEPS;
-  const size = (angle: number): number => {
-    const found = at(angle);
-    return found.ok ? length(found.value) : 0;
-  };
-  let best = 0;
-  for (let place = 1; place < STEPS; place += 1) if (size(place * step) > size(best * step)) best = place;
-  let low = (best - 1) * step;
-  let high = (best + 1) * step;
-  for (let turn = 0; turn < REFINE; turn += 1) {
-    const width = GOLDEN * (high - low);
-    if (size(high - width) >= size(low + width)) high = low + width;
-    else low = high - width;
-  }
-  const crankAngle = wrapped((low + high) / 2, 2 * Math.PI);
-  return andThen(at(crankAngle), (vector) => done({ most: length(vector), crankAngle, direction: angleOf(vector) }));
-}
-
-/** Largest exact force and couple over a turn; symbols and refusal as in `shakeAt`. */
 export function exactPeaks(
   ...layout: [readonly Throw[], CrankSizes & { readonly pinOffset: Length }, Length]
 ): Outcome<{ readonly force: Peak; readonly couple: Peak }, RodTooShort> {
-  const of =
-    (part: keyof Shake): Turning =>
-    (angle) =>
-      andThen(shakeAt(...layout, angle), (shake) => done(shake[part]));
-  return andThen(peakOver(of('force')), (force) =>
-    andThen(peakOver(of('couple')), (couple) => done({ force, couple })),
+  const at: Turning = (angle) => shakeAt(...layout, angle);
+  const samples = Array.from({ length: STEPS }, (_, place) => at(place * STEP));
+  return andThen(peakOf('force', at, samples), (force) =>
+    andThen(peakOf('couple', at, samples), (couple) => done({ force, couple })),
+  );
+}
+
+type Turning = (crankAngle: number) => Outcome<Shake, RodTooShort>;
+
+function peakOf(part: keyof Shake, at: Turning, samples: readonly ReturnType<Turning>[]): Outcome<Peak, RodTooShort> {
+  const size = (found: ReturnType<Turning>): number => (found.ok ? length(found.value[part]) : 0);
+  const sizes = samples.map(size);
+  const best = sizes.indexOf(Math.max(...sizes));
+  let low = (best - 1) * STEP;
+  let high = (best + 1) * STEP;
+  for (let turn = 0; turn < REFINE; turn += 1) {
+    const width = GOLDEN * (high - low);
+    if (size(at(high - width)) >= size(at(low + width))) high = low + width;
+    else low = high - width;
+  }
+  const crankAngle = wrapped((low + high) / 2, 2 * Math.PI);
+  return andThen(at(crankAngle), (shake) =>
+    done({ most: length(shake[part]), crankAngle, direction: angleOf(shake[part]) }),
   );
 }
 
