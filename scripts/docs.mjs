@@ -2,13 +2,14 @@
  * Writes what can be read off the code: the catalogue of calculations, the JSON Schema of the sheet, the help of every
  * command. `--check` writes nothing and fails where a page is not what the code says now.
  */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { commandHelp } from '@gudgeon/cli';
-import { catalogue, pageOf } from '@gudgeon/core/calc';
+import { catalogue, decisions, pageOf } from '@gudgeon/core/calc';
 import { sheetJsonSchema } from '@gudgeon/core/engine/load';
 import { inRoot } from './parts/root.mjs';
 
+const checks = checksByCalculation();
 const pages = {
   'docs/catalogue.md': catalogueText(),
   'docs/commands.md': commandsText(),
@@ -53,8 +54,47 @@ function catalogueText() {
     '',
     ...contents,
     '',
+    ...decisionsText(),
     ...all.flatMap(calculationText),
   ].join('\n');
+}
+
+/** The published rows that each calculation passes, from the case files that the tests run. */
+function checksByCalculation() {
+  const byId = new Map();
+  const files = readdirSync(inRoot('cases')).filter((name) => name.endsWith('.json'));
+  for (const name of files.sort()) {
+    const { cases = [] } = JSON.parse(readFileSync(inRoot('cases', name), 'utf8'));
+    for (const row of Array.isArray(cases) ? cases : []) {
+      if (typeof row.calculation !== 'string') continue;
+      byId.set(row.calculation, [...(byId.get(row.calculation) ?? []), row]);
+    }
+  }
+  return byId;
+}
+
+function checkLines(id) {
+  const rows = checks.get(id) ?? [];
+  if (rows.length === 0)
+    return ['Checked by its example and by tests beside the code; no published row is kept for it.', ''];
+  const lines = rows.map(
+    (row) => `- ${row.case}${row.disagrees === undefined ? '' : ' (the print disagrees; ours is kept, see the case)'}`,
+  );
+  return ['Passes these rows of `cases/`:', '', ...lines, ''];
+}
+
+function decisionsText() {
+  return [
+    '## Which decision rests on which calculation',
+    '',
+    '| decision | question | calculations |',
+    '|---|---|---|',
+    ...Object.entries(decisions).map(
+      ([key, { question, calculations, note }]) =>
+        `| ${key} | ${cell(question)} | ${calculations.map((id) => `[${id}](#${anchor(id)})`).join(', ')}${note === undefined ? '' : ` ${cell(note)}`} |`,
+    ),
+    '',
+  ];
 }
 
 function anchor(id) {
@@ -89,6 +129,7 @@ function calculationText(page) {
     ...page.assumptions.map((text) => `- Assumes: ${text}`),
     ...page.sources.map((text) => `- Source: ${text}`),
     '',
+    ...checkLines(page.id),
     `Example (${page.example.from}):`,
     '',
     '```json',

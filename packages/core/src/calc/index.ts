@@ -30,6 +30,8 @@ export {
   workingText,
 } from './catalogue/index.js';
 
+export { decisions, type ServedDecision } from './decisions.js';
+
 /** Every entry, by subject. */
 export const catalogue: readonly Calculation[] = [
   ...crankCalculations,
