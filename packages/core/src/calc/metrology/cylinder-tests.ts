@@ -11,8 +11,24 @@ export function neighbours(banks: readonly number[]): readonly (readonly [number
   });
 }
 
-/** Least pressure that a test allows: a share of the highest, and never below the floor. */
-export const leastAllowed = (highest: number, share: number, floor: number): number => Math.max(share * highest, floor);
+export interface CompressionRule {
+  /** Least share of the highest. */
+  readonly share?: number | undefined;
+  /** Least pressure of any cylinder. */
+  readonly floor?: number | undefined;
+  /** Largest difference from the highest. */
+  readonly difference?: number | undefined;
+}
+
+/** Least pressure that a test allows by all the rules that are given; undefined without any. */
+export function leastAllowed(highest: number, { share, floor, difference }: CompressionRule): number | undefined {
+  const asked = [
+    ...(share === undefined ? [] : [share * highest]),
+    ...(floor === undefined ? [] : [floor]),
+    ...(difference === undefined ? [] : [highest - difference]),
+  ];
+  return asked.length === 0 ? undefined : Math.max(...asked);
+}
 
 /** Places, from 0, whose pressure is below what is allowed. */
 export const lowPlaces = (pressures: readonly number[], allowed: number): readonly number[] =>

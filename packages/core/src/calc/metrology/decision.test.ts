@@ -159,3 +159,43 @@ describe('an oil clearance', () => {
     expect(values('clearance-uncertainty', all).uncertainty).toBe(0);
   });
 });
+
+describe('what was known of like parts before', () => {
+  it('pulls the value and narrows the doubt (normal prior, hand arithmetic: halfway for equal deviations)', () => {
+    const found = values('conformance-of-numbers', {
+      value: '12',
+      uncertainty: '2',
+      high: '12',
+      priorMean: '10',
+      priorDeviation: '2',
+    });
+    expect(found).toMatchObject({
+      mean: 11,
+      deviation: expect.closeTo(Math.SQRT2, 9),
+      inside: expect.closeTo(76.02, 2),
+    });
+  });
+  it('that is very wide changes nothing', () => {
+    const plain = { value: '13.6', uncertainty: '1.8', low: '12.5', high: '16.3' };
+    const wide = values('conformance-of-numbers', { ...plain, priorMean: '0', priorDeviation: '1000000' });
+    expect(wide.inside).toBeCloseTo(values('conformance-of-numbers', plain).inside as number, 4);
+  });
+  it('is whole, and no part is exactly like another', () => {
+    const one = { value: '1 mm', uncertainty: '1 mm', low: '0 mm' };
+    expect(refusal('conformance', { ...one, priorMean: '1 mm' })).toMatch(/a mean and a deviation/);
+    expect(refusal('conformance', { ...one, priorMean: '1 mm', priorDeviation: '0 mm' })).toMatch(
+      /never exactly alike/,
+    );
+  });
+});
+
+describe('acceptance limits', () => {
+  it('are not known for a guarded rule without U', () => {
+    const found = verdict({ rule: 'guarded', ...window });
+    expect([found.acceptFrom, found.acceptTo, found.guard]).toEqual([undefined, undefined, undefined]);
+  });
+  it('widen by the guard band where nonconformity must be proven', () => {
+    const found = verdict({ rule: 'guarded-rejection', ...window, expanded: '0.02' });
+    expect(found).toMatchObject({ acceptFrom: expect.closeTo(9.88, 9), acceptTo: expect.closeTo(10.12, 9) });
+  });
+});

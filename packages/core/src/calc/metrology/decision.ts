@@ -99,3 +99,22 @@ export function conformance(value: number, standard: number, { low, high }: Limi
   const above = high === undefined ? 0 : share(value - high);
   return { inside: Math.max(0, 1 - below - above), below, above };
 }
+
+/**
+ * What is known of a size after measuring it, where something was known before: from like parts, mean m₀ and deviation s₀.
+ *
+ *   mean = (y·s₀² + m₀·u²)/(s₀² + u²), deviation = s₀·u/√(s₀² + u²)
+ *
+ * s₀ above 0, u at least 0, one unit. Source: JCGM 106, 6.2 and A.4 (recalled): normal prior, normal measurement.
+ */
+export function knowingBefore(
+  value: number,
+  standard: number,
+  before: { readonly mean: number; readonly deviation: number },
+): { readonly mean: number; readonly deviation: number } {
+  const [s2, u2] = [before.deviation ** 2, standard ** 2];
+  return {
+    mean: (value * s2 + before.mean * u2) / (s2 + u2),
+    deviation: (before.deviation * standard) / Math.sqrt(s2 + u2),
+  };
+}

@@ -192,6 +192,16 @@ describe('compression', () => {
     expect(of(550)).toEqual(['2: rings or bore']);
     expect(of(549)).toEqual(['2: valve or gasket']);
   });
+  it('without a rule has no verdict', () => {
+    const found = values('compression-spread', { pressures: kpa([900, 500]) });
+    expect(found).toMatchObject({
+      verdict: 'no data',
+      rule: 'no rule given',
+      low: [],
+      difference: expect.closeTo(400, 6),
+    });
+    expect(found.allowed).toBeUndefined();
+  });
   it.each([
     [{ banks: [2, 2] }, /the banks do not add up/],
     [{ wet: kpa([1]) }, /one wet pressure a cylinder/],

@@ -1,6 +1,6 @@
 import { type Angle, type Length, metres } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
-import { asLength, lengths } from './flavour.js';
+import { lengths, maybeLength } from './flavour.js';
 import { asRatio } from './inputs.js';
 
 export const conicity = defineCalculation({
@@ -58,7 +58,7 @@ export const conicity = defineCalculation({
       perUnit: (ratio * HUNDRED_MM) as Length,
       included: (2 * half) as Angle,
       half,
-      diameter: diameter === undefined ? undefined : asLength(diameter),
+      diameter: maybeLength(diameter),
     });
   },
 });

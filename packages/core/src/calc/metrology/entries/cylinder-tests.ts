@@ -1,6 +1,15 @@
 import { megapascals, type Pressure } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
-import { HEARD_AT, LEAK_PATHS, leakage, leastAllowed, lowPlaces, neighbours, wetFinding } from '../cylinder-tests.js';
+import {
+  type CompressionRule,
+  HEARD_AT,
+  LEAK_PATHS,
+  leakage,
+  leastAllowed,
+  lowPlaces,
+  neighbours,
+  wetFinding,
+} from '../cylinder-tests.js';
 import { atMost } from '../decision.js';
 import { asRatio, asRatios } from './inputs.js';
 
@@ -25,8 +34,20 @@ export const compressionSpread = defineCalculation({
       meaning: 'least share of the highest that the maker allows, such as 70 % or 75 %',
       unit: '%',
       range: { above: 0, to: 1 },
+      optional: true,
     },
-    floor: { ...pressure, symbol: 'p min', meaning: 'least pressure of any cylinder', default: 0 },
+    floor: {
+      ...pressure,
+      symbol: 'p min',
+      meaning: 'least pressure that the maker allows in any cylinder',
+      optional: true,
+    },
+    difference: {
+      ...pressure,
+      symbol: 'Δp',
+      meaning: 'largest difference from the highest that the maker allows',
+      optional: true,
+    },
     banks: {
       kind: 'count',
       symbol: 'banks',
@@ -57,11 +78,13 @@ export const compressionSpread = defineCalculation({
     allowed: {
       ...shown,
       symbol: 'p ≥',
-      meaning: 'least allowed: the share of the highest, and no less than the floor',
+      meaning: 'least allowed by all the rules given',
+      optional: true,
     },
     ratio: { kind: 'ratio', symbol: 'q', meaning: 'lowest over highest', unit: '', places: 3 },
+    difference: { ...shown, symbol: 'Δp', meaning: 'highest less lowest' },
     low: { kind: 'count', symbol: 'low', meaning: 'places of the low cylinders, from 1', list: true },
-    verdict: { kind: 'text', symbol: 'verdict', meaning: 'in or out' },
+    verdict: { kind: 'text', symbol: 'verdict', meaning: 'in, out or no data (no rule given)' },
     rule: { kind: 'text', symbol: 'rule', meaning: 'rule by which it was judged' },
     lowNeighbours: {
       kind: 'text',
@@ -77,7 +100,7 @@ export const compressionSpread = defineCalculation({
       optional: true,
     },
   },
-  formula: 'p ≥ max(s·p max, floor) in every cylinder',
+  formula: 'p ≥ max(s·p max, floor, p max − Δp) in every cylinder',
   assumptions: [
     'Same cranking speed for all, throttle open, battery strong, engine warm. Verdicts hold for the rule that is named.',
   ],
@@ -101,8 +124,8 @@ export const compressionSpread = defineCalculation({
     const highest = Math.max(...v.pressures) as Pressure;
     if (highest === 0) return conflict(['pressures'], 'no cylinder makes any pressure: check the gauge and the test');
     const lowest = Math.min(...v.pressures) as Pressure;
-    const allowed = leastAllowed(highest, v.share, v.floor) as Pressure;
-    const low = lowPlaces(v.pressures, allowed);
+    const allowed = leastAllowed(highest, v) as Pressure | undefined;
+    const low = allowed === undefined ? [] : lowPlaces(v.pressures, allowed);
     const pairs = neighbours(banks).filter((pair) => pair.every((at) => low.includes(at)));
     const { wet } = v;
     return answer({
@@ -111,8 +134,9 @@ export const compressionSpread = defineCalculation({
       allowed,
       ratio: asRatio(lowest / highest),
       low: low.map((at) => at + 1),
-      verdict: low.length === 0 ? 'in' : 'out',
-      rule: `at least ${Number((v.share * 100).toPrecision(6))} % of the highest${v.floor > 0 ? ', and the floor' : ''}`,
+      difference: (highest - lowest) as Pressure,
+      verdict: allowed === undefined ? 'no data' : low.length === 0 ? 'in' : 'out',
+      rule: ruleText(v),
       lowNeighbours: pairs.map(([one, other]) => `${one + 1} and ${other + 1}`),
       findings:
         wet &&
@@ -123,6 +147,15 @@ export const compressionSpread = defineCalculation({
     });
   },
 });
+
+function ruleText({ share, floor, difference }: CompressionRule): string {
+  const parts = [
+    ...(share === undefined ? [] : [`at least ${Number((share * 100).toPrecision(6))} % of the highest`]),
+    ...(floor === undefined ? [] : ['no less than the floor']),
+    ...(difference === undefined ? [] : ['within the difference from the highest']),
+  ];
+  return parts.join(', ') || 'no rule given';
+}
 
 export const leakDown = defineCalculation({
   id: 'metrology.leakage',

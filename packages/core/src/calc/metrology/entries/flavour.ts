@@ -59,4 +59,5 @@ export const numbers: Flavour = {
 };
 
 export const asLength = (number: number): Length => number as Length;
+export const maybeLength = (number: number | undefined): Length | undefined => number as Length | undefined;
 export const asLengths = (all: readonly number[]): readonly Length[] => all as readonly Length[];

@@ -2,7 +2,7 @@ import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import { studyByVariance } from '../gauge-anova.js';
 import { LARGEST_SAMPLE, SMALLEST_SAMPLE } from '../gauge-constants.js';
 import { type GaugeReadings, type GaugeStudy, rangeFigures, studyByRanges } from '../gauge-study.js';
-import { asLength, asLengths, type Flavour, lengths, numbers } from './flavour.js';
+import { asLength, asLengths, type Flavour, lengths, maybeLength, numbers } from './flavour.js';
 import { asRatio, asRatios } from './inputs.js';
 
 const sizes = { kind: 'count', range: { from: SMALLEST_SAMPLE, to: LARGEST_SAMPLE } } as const;
@@ -138,7 +138,7 @@ function shown(study: GaugeStudy) {
   return {
     repeatability: asLength(study.repeatability),
     reproducibility: asLength(study.reproducibility),
-    interaction: study.interaction === undefined ? undefined : asLength(study.interaction),
+    interaction: maybeLength(study.interaction),
     gauge: asLength(study.gauge),
     partVariation: asLength(study.parts),
     total: asLength(study.total),

@@ -1,7 +1,7 @@
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import { atMost } from '../decision.js';
 import { betweenStandards, gaugeError } from '../instrument.js';
-import { asLength, lengths } from './flavour.js';
+import { asLength, lengths, maybeLength } from './flavour.js';
 import { asRatio } from './inputs.js';
 
 export const instrumentCorrection = defineCalculation({
@@ -61,7 +61,7 @@ export const instrumentCorrection = defineCalculation({
     return answer({
       size: asLength(v.reading - error),
       correction: asLength(-error),
-      drift: drift === undefined ? undefined : asLength(drift),
+      drift: maybeLength(drift),
       driftUncertainty: drift === undefined ? undefined : asLength(Math.abs(drift) / Math.sqrt(12)),
       verdict: !judged ? 'no data' : kept ? 'in' : 'check again',
     });

@@ -3,7 +3,7 @@ import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import { atMost } from '../decision.js';
 import { runsOneWay, STEP_RULES, spreadOfEach, stepsBetween, thickestSealBelow } from '../liners.js';
 import { mean } from '../repeats.js';
-import { asLength, asLengths, lengths } from './flavour.js';
+import { asLength, asLengths, lengths, maybeLength } from './flavour.js';
 import { limitInputs, upsideDown } from './limit-inputs.js';
 
 export const linerProtrusion = defineCalculation({
@@ -124,7 +124,7 @@ export const linerProtrusion = defineCalculation({
       means: asLengths(means),
       spreads: asLengths(spreads),
       steps: largestStep === undefined ? undefined : asLengths(steps),
-      largestStep: largestStep === undefined ? undefined : asLength(largestStep),
+      largestStep: maybeLength(largestStep),
       lowest: asLength(lowest),
       highest: asLength(highest),
       ...verdicts,

@@ -1,7 +1,7 @@
 import { degrees } from '../../../quantity/index.js';
 import { answer, defineCalculation } from '../../catalogue/index.js';
 import { blindTo, lobeFactor, SIDES } from '../vee-block.js';
-import { asLength, lengths } from './flavour.js';
+import { asLength, lengths, maybeLength } from './flavour.js';
 import { asRatio } from './inputs.js';
 
 const MOST_LOBES = 15;
@@ -76,7 +76,7 @@ export const lobedShaft = defineCalculation({
     return answer(
       {
         factor: asRatio(factor),
-        outOfRound: form === undefined ? undefined : asLength(form),
+        outOfRound: maybeLength(form),
         diameterDifference: form === undefined ? undefined : asLength(form * twoPoint),
         twoPointFactor: asRatio(twoPoint),
         blind: blindTo(v.angle, v.indicator, MOST_LOBES),

@@ -1,7 +1,7 @@
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
-import { accepts, atMost, nearestLimit, RULES, verdictOf, zoneOf } from '../decision.js';
-import { mean, spread } from '../repeats.js';
-import { asLength, type Flavour, lengths, numbers } from './flavour.js';
+import { RULES } from '../decision.js';
+import { acceptanceOf, guardOf, judge } from '../judge.js';
+import { type Flavour, lengths, maybeLength, numbers } from './flavour.js';
 import { limitInputs, upsideDown } from './limit-inputs.js';
 
 const verdictEntry = (of: Flavour) =>
@@ -101,57 +101,30 @@ const verdictEntry = (of: Flavour) =>
     compute: (v) => {
       const wrong = upsideDown(v);
       if (wrong) return wrong;
-      const value = v.readings && mean(v.readings);
-      const scatter = spread(v.readings ?? [0]);
-      const nearest = value === undefined ? undefined : nearestLimit(value, v);
-      if (v.rule !== 'simple' && v.expanded === undefined && nearest)
-        return conflict(
-          ['rule'],
-          'a guard band needs the expanded uncertainty; without it only the simple rule can be used',
-        );
-      const guard = v.rule === 'simple' ? undefined : v.expanded && v.guardFactor * v.expanded;
-      const inward = (v.rule === 'guarded' ? 1 : -1) * (guard ?? 0);
-      const limits = {
-        guard: guard === undefined ? undefined : asLength(guard),
-        acceptFrom: v.low === undefined ? undefined : asLength(v.low + inward),
-        acceptTo: v.high === undefined ? undefined : asLength(v.high - inward),
-      };
-      const judged = value === undefined ? undefined : asLength(value);
-      if (judged === undefined || !nearest)
-        return answer({
-          verdict: 'no data',
-          accepted: 'not known',
-          zone: 'not known',
-          value: judged,
-          ...none,
-          ...limits,
-        });
-      const rule = {
-        rule: v.rule,
-        guard: guard ?? 0,
-        near: v.nearBand ?? (v.rule === 'simple' ? (v.expanded ?? 0) : 0),
-      };
-      const agreement = v.agreement ?? (v.expanded === undefined ? undefined : Math.SQRT2 * v.expanded);
-      const disagree = agreement !== undefined && !atMost(scatter, agreement);
-      const eaten =
-        limits.acceptFrom !== undefined && limits.acceptTo !== undefined && limits.acceptFrom > limits.acceptTo;
+      const found = judge(v);
+      if (!found) return conflict(['rule'], NEEDS_DOUBT);
+      const { nearest } = found;
+      const { from, to } = acceptanceOf(v);
       return answer(
         {
-          verdict: disagree ? 'check again' : verdictOf(nearest.distance, rule),
-          accepted: disagree ? 'not known' : accepts(nearest.distance, rule) ? 'accepted' : 'not accepted',
-          zone: v.expanded === undefined ? 'not known' : zoneOf(nearest.distance, v.expanded),
-          value: judged,
-          distance: asLength(nearest.distance),
-          limit: asLength(nearest.limit),
-          side: nearest.side,
-          ...limits,
+          verdict: found.verdict,
+          accepted: found.accepted,
+          zone: found.zone,
+          value: maybeLength(found.value),
+          distance: maybeLength(nearest?.distance),
+          limit: maybeLength(nearest?.limit),
+          side: nearest?.side,
+          guard: maybeLength(guardOf(v)),
+          acceptFrom: maybeLength(from),
+          acceptTo: maybeLength(to),
         },
-        eaten ? [{ code: 'nothing-acceptable', text: 'the guard bands leave no size that could be accepted' }] : [],
+        from !== undefined && to !== undefined && from > to ? [NOTHING_LEFT] : [],
       );
     },
   });
 
-const none = { distance: undefined, limit: undefined, side: undefined } as const;
+const NEEDS_DOUBT = 'a guard band needs the expanded uncertainty; without it only the simple rule can be used';
+const NOTHING_LEFT = { code: 'nothing-acceptable', text: 'the guard bands leave no size that could be accepted' };
 
 export const verdictLength = verdictEntry(lengths);
 export const verdictNumber = verdictEntry(numbers);
