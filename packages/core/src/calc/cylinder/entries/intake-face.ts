@@ -10,7 +10,7 @@ export const intakeFace = defineCalculation({
   summary: 'What to take off the intake face so that the manifold fits, and how far the manifold then comes down.',
   inputs: {
     bankAngle: slope('α', 'bank from vertical: half of the angle between the banks, 45 deg on a 90 deg vee'),
-    faceAngle: slope('φ', 'intake face of the head from vertical'),
+    faceAngle: slope('φ', 'intake face of the head from vertical; a face square to the deck has the bank’s angle'),
     headCut: { ...height('mh', 'milled off the head’s deck face'), default: 0 },
     blockCut: { ...height('mb', 'milled off the block’s deck on this bank; adds to the head cut'), default: 0 },
     gasketChange: {
