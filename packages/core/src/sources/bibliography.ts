@@ -651,7 +651,7 @@ export const BIBLIOGRAPHY = {
   'raimondi-boyd': {
     title: 'A solution for the finite journal bearing and its application to analysis and design, 1958',
     author: 'A. A. Raimondi and J. Boyd',
-    locator: 'table of the full bearing; recomputed here by finite differences',
+    locator: 'table of the full bearing; in part recomputed here by finite differences',
     standing: 'recalled',
   },
   ocvirk: {
