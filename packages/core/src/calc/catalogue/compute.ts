@@ -35,7 +35,8 @@ const finite = (value: unknown): boolean =>
 /** The numbers of an answer by place: "name" or "name[1]". Texts are left out. */
 export function numbersOf(outputs: AnyValues): ReadonlyMap<string, number> {
   const numbers = new Map<string, number>();
-  for (const [name, value] of Object.entries(outputs)) {
+  for (const name of Object.keys(outputs)) {
+    const value = outputs[name];
     if (typeof value === 'number') numbers.set(name, value);
     if (!Array.isArray(value)) continue;
     for (const [at, one] of value.entries()) if (typeof one === 'number') numbers.set(placeName(name, at), one);
@@ -62,33 +63,38 @@ export function doubtfulInputs(inputs: readonly ReadInput[]): readonly Doubtful[
   );
 }
 
-/** One doubtful input put elsewhere. */
-export interface Move {
-  readonly place: Doubtful;
-  readonly to: number;
-}
-
-/** Numbers of the answer with some inputs moved; undefined where a move leaves its range or the calculation refuses. */
+/**
+ * Numbers of the answer with some doubtful inputs put elsewhere, `to[i]` for the i-th of `places`; undefined where one
+ * leaves its range or the calculation refuses.
+ */
 export function numbersAt(
   calc: Calculation,
   values: AnyValues,
-  moves: readonly Move[],
+  places: readonly Doubtful[],
+  to: readonly number[],
 ): ReadonlyMap<string, number> | undefined {
-  if (!moves.every(({ place, to }) => holds(place.range, to))) return undefined;
-  const found = evaluate(calc, moved(values, moves));
+  if (!places.every((place, at) => holds(place.range, to[at]!))) return undefined;
+  const found = evaluate(calc, moved(values, places, to));
   return found.ok ? numbersOf(found.value.outputs) : undefined;
 }
 
 /** A list is copied once, when the first of its values is moved. */
-function moved(values: AnyValues, moves: readonly Move[]): AnyValues {
+function moved(values: AnyValues, places: readonly Doubtful[], to: readonly number[]): AnyValues {
   const changed: Record<string, unknown> = { ...values };
-  for (const { place, to } of moves) {
-    if (place.at === undefined) changed[place.name] = to;
-    else {
-      const given = values[place.name] as readonly number[];
-      if (changed[place.name] === given) changed[place.name] = [...given];
-      (changed[place.name] as number[])[place.at] = to;
+  let name = '';
+  let list: number[] = [];
+  for (let at = 0; at < places.length; at += 1) {
+    const place = places[at]!;
+    if (place.at === undefined) {
+      changed[place.name] = to[at]!;
+      continue;
     }
+    if (place.name !== name) {
+      name = place.name;
+      list = [...(values[name] as readonly number[])];
+      changed[name] = list;
+    }
+    list[place.at] = to[at]!;
   }
   return changed;
 }

@@ -1,7 +1,7 @@
 /** Uncertainty of a result by trying many inputs: the cross-check of the derivatives. */
 import type { AnyValues, Calculation } from './calculation.js';
 import { type Doubtful, numbersAt } from './compute.js';
-import { nextNormal, type RandomState } from './random.js';
+import { nextNormals, type RandomState } from './random.js';
 
 export interface Spread {
   readonly mean: number;
@@ -34,12 +34,12 @@ export function monteCarlo(
   let state = random;
   let refused = 0;
   for (let trial = 0; trial < trials; trial += 1) {
-    const moves = doubtful.map((place) => {
-      const [normal, next] = nextNormal(state);
-      state = next;
-      return { place, to: place.value + normal * place.standard };
-    });
-    const numbers = numbersAt(calc, values, moves);
+    const [normals, next] = nextNormals(state, doubtful.length);
+    state = next;
+    const drawn: number[] = [];
+    for (let at = 0; at < doubtful.length; at += 1)
+      drawn.push(doubtful[at]!.value + normals[at]! * doubtful[at]!.standard);
+    const numbers = numbersAt(calc, values, doubtful, drawn);
     if (!numbers) refused += 1;
     for (const [output, number] of numbers ?? []) {
       const sample = samples.get(output);
@@ -54,7 +54,7 @@ export function monteCarlo(
 function spreadOf(sample: readonly number[]): Spread {
   const mean = sample.reduce((sum, one) => sum + one, 0) / sample.length;
   const squares = sample.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-  const sorted = [...sample].sort((a, b) => a - b);
+  const sorted = Float64Array.from(sample).sort();
   const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))]!;
   return { mean, standard: Math.sqrt(squares / (sample.length - 1)), low: at(0.025), high: at(0.975) };
 }

@@ -53,8 +53,8 @@ function slopeAt(
   place: Doubtful,
 ): ReadonlyMap<string, number> {
   const step = Math.max(Math.abs(place.value) * RELATIVE_STEP, place.standard * SHARE_OF_DOUBT);
-  const up = numbersAt(calc, values, [{ place, to: place.value + step }]);
-  const down = numbersAt(calc, values, [{ place, to: place.value - step }]);
+  const up = numbersAt(calc, values, [place], [place.value + step]);
+  const down = numbersAt(calc, values, [place], [place.value - step]);
   const width = (up ? step : 0) + (down ? step : 0);
   const slopes = new Map<string, number>();
   for (const [output, middle] of centre) {
