@@ -19,7 +19,8 @@ const distances = ({ x, y }: PlanePoints, cx: number, cy: number): readonly numb
   x.map((one, at) => Math.hypot(one - cx, y[at]! - cy));
 
 const MOST_STEPS = 200;
-const SETTLED = 1e-15;
+/** Of the size of the points: moves below it are rounding. */
+const SETTLED = 1e-13;
 
 /**
  * Circle with the least sum of squared radial distances, from three or more points not on one line; undefined otherwise.
@@ -74,6 +75,9 @@ function leastSquares(rows: readonly (readonly number[])[], right: readonly numb
 }
 
 const ZONE_STEPS = 60;
+/** A step that gains less than this share of the zone is halved; the search ends with the smallest one. */
+const NO_GAIN = 1e-9;
+const SMALLEST_SHARE = 1 / 64;
 
 /**
  * Centre from which the points lie between the two nearest concentric circles (ISO roundness), from a starting circle, usually
@@ -85,20 +89,29 @@ const ZONE_STEPS = 60;
 export function minimumZoneCircle(points: PlanePoints, start: Circle): Circle {
   let best = start;
   let share = 1;
-  for (let step = 0; step < ZONE_STEPS && best.outOfRound > SETTLED * best.radius; step += 1) {
-    const far = distances(points, best.x, best.y);
-    const middle = (Math.max(...far) + Math.min(...far)) / 2;
-    const scale = best.outOfRound;
-    const zone = smallestZone(
-      directions(points, best.x, best.y),
-      far.map((one) => (one - middle) / scale),
-    );
-    if (!zone) break;
-    const [, dx, dy] = zone.coefficients as [number, number, number];
-    const tried = circleAbout(points, best.x + share * scale * dx, best.y + share * scale * dy);
-    if (tried.outOfRound < best.outOfRound) best = tried;
-    else share /= 2;
+  const open = () => share >= SMALLEST_SHARE && best.outOfRound > SETTLED * best.radius;
+  for (let step = 0; step < ZONE_STEPS && open(); step += 1) {
+    const tried = betterCentre(points, best, share);
+    if (!tried) break;
+    const gain = best.outOfRound - tried.outOfRound;
+    if (gain > 0) best = tried;
+    if (gain <= NO_GAIN * best.outOfRound) share /= 2;
   }
   const far = distances(points, best.x, best.y);
   return { ...best, radius: (Math.max(...far) + Math.min(...far)) / 2 };
+}
+
+/** The circle about the centre that the linear programme proposes, gone to by a share of the way. */
+function betterCentre(points: PlanePoints, from: Circle, share: number): Circle | undefined {
+  const far = distances(points, from.x, from.y);
+  const middle = (Math.max(...far) + Math.min(...far)) / 2;
+  const scale = from.outOfRound;
+  const rows = directions(points, from.x, from.y);
+  const zone = smallestZone(
+    rows,
+    far.map((one) => (one - middle) / scale),
+  );
+  if (!zone) return undefined;
+  const [, dx, dy] = zone.coefficients as [number, number, number];
+  return circleAbout(points, from.x + share * scale * dx, from.y + share * scale * dy);
 }
