@@ -74,6 +74,9 @@ export function narrowestLength(lengths: readonly Length[], widths: readonly Len
   return ((a + b) / 2 - (left * (c - a)) / (2 * (right - left))) as Length;
 }
 
+/** Offset for each unit of length below which the mark does not move: rounding of the fit. */
+const STEADY = 1e-9;
+
 /**
  * Length at which the wear mark is centred on the stem, from trials: where the straight line of least squares is 0.
  *
@@ -84,5 +87,5 @@ export function centredLength(lengths: readonly Length[], offsets: readonly Leng
   const fit = leastSquares([lengths.map(() => 1), lengths], offsets);
   if (!fit) return undefined;
   const [start, slope] = fit.coefficients as [number, number];
-  return slope === 0 ? undefined : ((-start / slope) as Length);
+  return Math.abs(slope) < STEADY ? undefined : ((-start / slope) as Length);
 }
