@@ -105,6 +105,30 @@ describe('the centreline of a whole lobe', () => {
     expect(Math.abs(Number(found.peakAngle?.value) - 110)).toBeLessThan(1);
   });
 
+  it('is found on the lobes of other laws too, with readings far apart and off the middle', () => {
+    for (const law of RISE_LAWS) {
+      const lift = (angle: number) => 8 * riseAt(law, Math.max(0, 1 - Math.abs(angle - 107.3) / 130)).lift;
+      const half = 130 * bisect((x) => lift(107.3 + 130 * x) - 1.27);
+      for (const [step, flanks, slack] of [
+        [5, 'alike', 0.02],
+        [15, 'alike', 0.02],
+        [5, 'unlike', 0.02],
+        [10, 'unlike', 0.3],
+      ] as const) {
+        const angles = Array.from({ length: Math.floor(340 / step) }, (_, at) => -60 + step * at);
+        const inputs = {
+          angles: angles.map((one) => `${one} deg`),
+          lifts: angles.map((one) => `${lift(one).toFixed(6)} mm`),
+        };
+        const found = outputs(id, { ...inputs, flanks }).outputs;
+        expect(Math.abs(Number(found.centreline?.value) - 107.3), `${law} ${step} ${flanks}`).toBeLessThan(slack);
+        expect(Math.abs(Number(found.duration?.value) - 2 * half), `${law} ${step} ${flanks}`).toBeLessThan(
+          3 * slack + 0.25,
+        );
+      }
+    }
+  });
+
   it('points out a reading that lies far off', () => {
     const { angles, lifts } = readings(110);
     const wrong = lifts.map((one, at) => (at === 8 ? '6.9 mm' : one));

@@ -72,7 +72,7 @@ export function fitLobe(table: LiftTable, options: LobeOptions): Outcome<LobeFit
   if (!fitted) return refused({ code: 'undetermined' });
   const nose = noseOf(fitted, used.angles);
   const below = (angle: number) => fitted.at(angle) - options.checkingLift;
-  const ends = flanksOf(below, used.angles, nose);
+  const ends = flanksOf(below, reachOf(table, used), nose);
   return ends.ok ? done(described(used, fitted, nose, ends.value)) : ends;
 }
 
@@ -138,9 +138,18 @@ function noseOf({ at }: Fitted, angles: readonly Angle[]): number {
   return signChange((angle) => slopeOf(at, angle, last - first), high - step, high + step);
 }
 
+/**
+ * How far the curve may be followed: to the first reading on either side that was too low to be used, for the lobe passes
+ * the checking lift between that one and the last that was.
+ */
+function reachOf(table: LiftTable, { angles }: LiftTable): readonly [number, number] {
+  const [first, last] = [angles[0]!, angles.at(-1)!];
+  return [table.angles.findLast((one) => one < first) ?? first, table.angles.find((one) => one > last) ?? last];
+}
+
 function flanksOf(
   below: (angle: number) => number,
-  angles: readonly Angle[],
+  [first, last]: readonly [number, number],
   nose: number,
 ): Outcome<readonly [number, number], LobeFault> {
   const reach = (end: number): number | undefined => {
@@ -151,9 +160,9 @@ function flanksOf(
     }
     return undefined;
   };
-  const opens = reach(angles[0]!);
+  const opens = reach(first);
   if (opens === undefined) return refused({ code: 'not-crossed', flank: 'opening' });
-  const closes = reach(angles.at(-1)!);
+  const closes = reach(last);
   if (closes === undefined) return refused({ code: 'not-crossed', flank: 'closing' });
   return done([opens, closes]);
 }

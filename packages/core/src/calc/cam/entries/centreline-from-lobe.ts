@@ -33,7 +33,7 @@ export const centrelineFromLobe = defineCalculation({
       kind: 'count',
       symbol: 'k',
       meaning:
-        'coefficients of the curve; left out: as many as half of the readings bear, up to 6 (alike) or 11 (unlike)',
+        'coefficients of the curve; left out: half of the readings used, up to 6 (alike), or two thirds of them, up to 11 (unlike)',
       range: { from: 3, to: 15 },
       optional: true,
     },
@@ -119,9 +119,11 @@ export const centrelineFromLobe = defineCalculation({
   },
 });
 
+/** Half of the readings bear a coefficient of the mirrored curve each; two thirds one of the other, of even degree. */
 function usualTerms(used: number, flanks: 'alike' | 'unlike'): number {
-  const borne = Math.max(3, Math.floor(used / 2));
-  return Math.min(borne, flanks === 'alike' ? MOST_TERMS : 2 * MOST_TERMS - 1);
+  if (flanks === 'alike') return Math.min(MOST_TERMS, Math.max(3, Math.floor(used / 2)));
+  const borne = Math.min(2 * MOST_TERMS - 1, Math.max(3, Math.floor((2 * used) / 3)));
+  return borne % 2 === 0 ? borne - 1 : borne;
 }
 
 /** Residuals this many times the scatter are looked at again. */
