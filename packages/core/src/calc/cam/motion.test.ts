@@ -129,6 +129,12 @@ describe('the centreline of a whole lobe', () => {
     }
   });
 
+  it('is exact by symmetry when few readings lie alike on both flanks, whether or not the flanks may differ', () => {
+    for (const flanks of ['alike', 'unlike']) {
+      expect(number(id, { ...readings(110, 26), flanks }, 'centreline')).toBeCloseTo(110, 5);
+    }
+  });
+
   it('points out a reading that lies far off', () => {
     const { angles, lifts } = readings(110);
     const wrong = lifts.map((one, at) => (at === 8 ? '6.9 mm' : one));
