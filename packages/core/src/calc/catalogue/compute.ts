@@ -56,7 +56,7 @@ export interface Doubtful {
 export function doubtfulInputs(inputs: readonly ReadInput[]): readonly Doubtful[] {
   return inputs.flatMap(({ name, spec, values }) =>
     values.flatMap(({ value, standard }, at) =>
-      isQuantity(spec) && typeof value === 'number' && standard !== undefined && standard > 0
+      isQuantity(spec) && typeof value === 'number' && standard !== undefined
         ? [{ name, value, standard, range: spec.range, ...(spec.list && { at }) }]
         : [],
     ),

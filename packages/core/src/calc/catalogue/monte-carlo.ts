@@ -1,7 +1,7 @@
 /** Uncertainty of a result by trying many inputs: the cross-check of the derivatives. */
 import type { AnyValues, Calculation } from './calculation.js';
 import { type Doubtful, numbersAt } from './compute.js';
-import { nextNormals, type RandomState } from './random.js';
+import { fillNormals, type RandomState } from './random.js';
 
 export interface Spread {
   readonly mean: number;
@@ -31,14 +31,15 @@ export function monteCarlo(
   random: RandomState,
 ): Trials {
   const samples = new Map<string, number[]>();
+  const normals = new Float64Array(doubtful.length);
+  const drawn = doubtful.map(({ value }) => value);
   let state = random;
   let refused = 0;
   for (let trial = 0; trial < trials; trial += 1) {
-    const [normals, next] = nextNormals(state, doubtful.length);
-    state = next;
-    const drawn: number[] = [];
-    for (let at = 0; at < doubtful.length; at += 1)
-      drawn.push(doubtful[at]!.value + normals[at]! * doubtful[at]!.standard);
+    state = fillNormals(state, normals);
+    for (let at = 0; at < drawn.length; at += 1) {
+      drawn[at] = doubtful[at]!.value + normals[at]! * doubtful[at]!.standard;
+    }
     const numbers = numbersAt(calc, values, doubtful, drawn);
     if (!numbers) refused += 1;
     for (const [output, number] of numbers ?? []) {
@@ -52,7 +53,9 @@ export function monteCarlo(
 }
 
 function spreadOf(sample: readonly number[]): Spread {
-  const mean = sample.reduce((sum, one) => sum + one, 0) / sample.length;
+  // Differences from the first one, so that draws that are all alike have no spread at all.
+  const first = sample[0]!;
+  const mean = first + sample.reduce((sum, one) => sum + (one - first), 0) / sample.length;
   const squares = sample.reduce((sum, one) => sum + (one - mean) ** 2, 0);
   const sorted = Float64Array.from(sample).sort();
   const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))]!;

@@ -31,30 +31,37 @@ export function nextEven(state: RandomState): readonly [number, RandomState] {
 }
 
 /**
- * The next numbers of the standard normal distribution, and the state after them. Made many at a time, as each state
- * costs more than a number.
+ * Fills a row with the next numbers of the standard normal distribution and answers the state after them.
  *
  * Polar method: a point evenly spread in the unit circle gives two independent numbers.
  * Source: G. Marsaglia and T. A. Bray, 1964 (from memory).
  */
-export function nextNormals(state: RandomState, count: number): readonly [readonly number[], RandomState] {
-  const numbers = state.spare === undefined ? [] : [state.spare];
-  let { word } = state;
-  while (numbers.length < count) {
+export function fillNormals(state: RandomState, row: Float64Array): RandomState {
+  let { word, spare } = state;
+  let at = 0;
+  if (spare !== undefined && row.length > 0) {
+    row[0] = spare;
+    spare = undefined;
+    at = 1;
+  }
+  while (at < row.length) {
     const x = 2 * even((word + STEP) >>> 0) - 1;
     word = (word + 2 * STEP) >>> 0;
     const y = 2 * even(word) - 1;
     const square = x * x + y * y;
     if (square >= 1) continue;
     const stretch = Math.sqrt((-2 * Math.log(square)) / square);
-    numbers.push(x * stretch, y * stretch);
+    row[at] = x * stretch;
+    if (at + 1 < row.length) row[at + 1] = y * stretch;
+    else spare = y * stretch;
+    at += 2;
   }
-  const spare = numbers.length > count ? numbers.pop() : undefined;
-  return [numbers, { word, spare }];
+  return { word, spare };
 }
 
-/** Next number of the standard normal distribution, as `nextNormals`. */
+/** Next number of the standard normal distribution, as `fillNormals`. */
 export function nextNormal(state: RandomState): readonly [number, RandomState] {
-  const [numbers, after] = nextNormals(state, 1);
-  return [numbers[0]!, after];
+  const row = new Float64Array(1);
+  const after = fillNormals(state, row);
+  return [row[0]!, after];
 }

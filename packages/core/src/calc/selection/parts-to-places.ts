@@ -85,9 +85,12 @@ const noPlan = ({ rows, columns }: NoAssignment): NoPartsPlan => ({
  * Refuses with `no-parts-plan` when not every place can have a part inside the window: the places named may take only
  * the parts named, which are fewer.
  * Example: bores 80.010, 80.020 and pistons 79.970, 79.980 mm, target 0.040 mm: 79.970 and 79.980, total 0.
- * Source: `leastTotal`, `smallestWorst`, `smallestSpread`.
+ * Source: `leastTotal`, `smallestWorst`, `smallestSpread`; with as many parts as places the order of size, derived.
  */
 export function partsToPlaces(input: PartsInput): Outcome<PartsPlan, NoPartsPlan> {
+  const likeRanks = input.goal === 'least-total' && input.places.length === input.parts.length;
+  const partOf = likeRanks ? inOrder(input) : undefined;
+  if (partOf) return { ok: true, value: planOf(input, partOf) };
   const fits = fitTable(input);
   if (input.goal === 'least-spread') {
     const found = smallestSpread(fits);
@@ -102,6 +105,29 @@ export function partsToPlaces(input: PartsInput): Outcome<PartsPlan, NoPartsPlan
   if (!found.ok) return refused(noPlan(found.fault));
   const { columnOf, short } = found.value;
   return { ok: true, value: planOf(input, columnOf, { places: short.rows, parts: short.columns }) };
+}
+
+/**
+ * As many parts as places: part and place of one rank belong together. The deviation is convex in the fit, and so is a
+ * window, so uncrossing two pairs never adds to the sum, nor takes a fit out of the window that was in it before.
+ * Undefined when a fit lies outside the window: then no other plan has all inside either.
+ */
+function inOrder({ places, parts, window }: PartsInput): readonly number[] | undefined {
+  const smallest = ranked(places);
+  const partOf = new Array<number>(places.length);
+  for (const [rank, part] of ranked(parts).entries()) partOf[smallest[rank]!] = part;
+  const low = window.low === undefined ? Number.NEGATIVE_INFINITY : toNm(window.low);
+  const high = window.high === undefined ? Number.POSITIVE_INFINITY : toNm(window.high);
+  const inside = partOf.every((part, place) => {
+    const fit = toNm(places[place]! - parts[part]!);
+    return low <= fit && fit <= high;
+  });
+  return inside ? partOf : undefined;
+}
+
+/** Places of a list by rising size. */
+function ranked(sizes: readonly Length[]): readonly number[] {
+  return Array.from(sizes, (_, at) => at).sort((a, b) => sizes[a]! - sizes[b]!);
 }
 
 const deviationTable = (fits: readonly (readonly number[])[], target: Length) =>

@@ -65,7 +65,7 @@ export function proofOf(plan: PartsPlan, goalName: (typeof GOALS)[number]): stri
     return `for a smaller worst deviation place ${numbers(short)} could take ${only}`;
   }
   return goalName === 'least-total'
-    ? 'prices of places and parts add up to this total, and no pair costs less than its two prices'
+    ? 'exact assignment: by order of size with as many parts as places, else by prices that add up to this total'
     : 'for every smallest fit the smallest largest fit was found; none of these pairs is nearer together';
 }
 

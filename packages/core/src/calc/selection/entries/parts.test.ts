@@ -81,7 +81,7 @@ describe('pistons and bores on the bench', () => {
     const proofs = ['least-total', 'smallest-worst', 'least-spread'].map(
       (goal) => outputsOf('parts-to-places', { goal }).proof,
     );
-    expect(proofs[0]).toMatch(/^prices of places and parts/);
+    expect(proofs[0]).toMatch(/^exact assignment/);
     expect(proofs[1]).toBe('for a smaller worst deviation place 3 could take no part');
     expect(proofs[2]).toMatch(/^for every smallest fit/);
   });
