@@ -120,13 +120,14 @@ function oneForAll(input: LinerInput, options: readonly (readonly Fitting[])[]):
 
 function planOf(input: LinerInput, sealOf: readonly number[], options: readonly (readonly Fitting[])[]): LinerPlan {
   const protrusions = sealOf.map((seal, at) => (input.bare[at]! + input.seals[seal]!) as Length);
-  const alone = options.map((list) => Math.min(...list.map(({ cost }) => cost)));
+  const below = (at: number, seal: number) => input.high - input.bare[at]! - input.seals[seal]!;
+  const alone = options.map((list, at) => Math.min(...list.map(({ seal }) => below(at, seal))));
   return {
     sealOf,
     protrusions,
     step: linerStep(protrusions),
     total: protrusions.reduce((sum, one) => sum + (input.high - one), 0) as Length,
-    bound: (alone.reduce((sum, one) => sum + one, 0) / 1e9) as Length,
+    bound: alone.reduce((sum, one) => sum + one, 0) as Length,
   };
 }
 
