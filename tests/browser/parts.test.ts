@@ -113,7 +113,7 @@ describe('parts back to their places', () => {
     await page.getByText('Every part is in its place').waitFor();
     await page.getByText('All entries saved').waitFor();
     expectQuiet(device);
-  });
+  }, 180_000);
 
   it('tags and fits by touch alone; a part that is worn out is replaced by a new one only', async () => {
     const device = await bench.device(phone, { touch: true });

@@ -51,12 +51,12 @@ joints:
 `;
 
 /** Puts the engine on a stand as a person would, and returns its address. */
-export async function standSmallEngine(page: Page): Promise<string> {
+export async function standSmallEngine(page: Page, sheet: string = smallSheet): Promise<string> {
   await page.goto('/new');
   await page.getByLabel('A sheet file (YAML) from this device').setInputFiles({
     name: 'withy.yaml',
     mimeType: 'text/yaml',
-    buffer: Buffer.from(smallSheet),
+    buffer: Buffer.from(sheet),
   });
   await page.getByRole('heading', { name: 'The sheet can be read' }).waitFor();
   await page.getByRole('button', { name: 'Put this engine on a stand' }).click();

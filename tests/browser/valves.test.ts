@@ -11,7 +11,7 @@ import {
   phone,
   picture,
 } from './harness.js';
-import { afterBounce, pedal } from './small-engine.js';
+import { afterBounce, pedal, smallSheet, standSmallEngine } from './small-engine.js';
 import { engines, openBegun, standSheet } from './stand.js';
 
 let bench: Bench;
@@ -64,44 +64,48 @@ async function expectLarge(page: Page, number: number): Promise<void> {
 
 // Two stops one turn apart for a pushrod V8 with this firing order, eight valves at each: common practice, no source.
 describe('setting the valves of the demonstration V8', () => {
-  it.each(sizes)('goes through both stops and the look after two turns by pedal alone on a %s', async (name, size) => {
-    const device = await bench.device(size);
-    const { page } = device;
-    const engine = await standSheet(page, engines.v8);
-    await openBegun(page, `${engine}/valves`);
-    await page.waitForTimeout(afterBounce);
-    expect(await stopNow(page)).toBe('0');
-    await page.getByText('Cylinder 1 is at its firing dead centre').waitFor();
-    await page.getByText('The valves of cylinder 6 rock').waitFor();
-    await look(page, `valves-turn-${name}`);
-    await expectLarge(page, name === 'phone' ? 78 : 50);
-    await pedal(page, 1);
-    expect(await page.locator('[data-current-number]').textContent()).toBe('5/8 turn');
-    await look(page, `valves-preload-${name}`);
-    await expectLarge(page, name === 'phone' ? 78 : 50);
-    const set = new Set<string | null>();
-    for (let i = 0; i < 8; i++) {
-      set.add(await valveNow(page));
+  it.each(sizes)(
+    'goes through both stops and the look after two turns by pedal alone on a %s',
+    async (name, size) => {
+      const device = await bench.device(size);
+      const { page } = device;
+      const engine = await standSheet(page, engines.v8);
+      await openBegun(page, `${engine}/valves`);
+      await page.waitForTimeout(afterBounce);
+      expect(await stopNow(page)).toBe('0');
+      await page.getByText('Cylinder 1 is at its firing dead centre').waitFor();
+      await page.getByText('The valves of cylinder 6 rock').waitFor();
+      await look(page, `valves-turn-${name}`);
+      await expectLarge(page, name === 'phone' ? 78 : 50);
       await pedal(page, 1);
-    }
-    expect(set.size).toBe(8);
-    expect(await stopNow(page)).toBe('360');
-    expect(await page.locator('[data-current-number]').textContent()).toBe('360°');
-    await look(page, `valves-second-stop-${name}`);
-    await pedal(page, 9);
-    await page.getByText('Turn the crank two whole turns').waitFor();
-    expect(await page.locator('[data-current-number]').textContent()).toBe('720°');
-    expect(await page.locator('[data-phase]').getAttribute('data-phase')).toBe('look-again');
-    await pedal(page, 1);
-    await look(page, `valves-look-again-${name}`);
-    await pedal(page, 8);
-    expect(await stopNow(page)).toBe('0');
-    await pedal(page, 9);
-    await page.getByText('Every valve is set, and was looked at again').waitFor();
-    await look(page, `valves-finished-${name}`);
-    await page.getByText('All entries saved').waitFor();
-    expectQuiet(device);
-  });
+      expect(await page.locator('[data-current-number]').textContent()).toBe('5/8 turn');
+      await look(page, `valves-preload-${name}`);
+      await expectLarge(page, name === 'phone' ? 78 : 50);
+      const set = new Set<string | null>();
+      for (let i = 0; i < 8; i++) {
+        set.add(await valveNow(page));
+        await pedal(page, 1);
+      }
+      expect(set.size).toBe(8);
+      expect(await stopNow(page)).toBe('360');
+      expect(await page.locator('[data-current-number]').textContent()).toBe('360°');
+      await look(page, `valves-second-stop-${name}`);
+      await pedal(page, 9);
+      await page.getByText('Turn the crank two whole turns').waitFor();
+      expect(await page.locator('[data-current-number]').textContent()).toBe('720°');
+      expect(await page.locator('[data-phase]').getAttribute('data-phase')).toBe('look-again');
+      await pedal(page, 1);
+      await look(page, `valves-look-again-${name}`);
+      await pedal(page, 8);
+      expect(await stopNow(page)).toBe('0');
+      await pedal(page, 9);
+      await page.getByText('Every valve is set, and was looked at again').waitFor();
+      await look(page, `valves-finished-${name}`);
+      await page.getByText('All entries saved').waitFor();
+      expectQuiet(device);
+    },
+    180_000,
+  );
 
   it('goes through a stop by touch alone, and a valve that was found wrong is set again', async () => {
     const device = await bench.device(phone, { touch: true });
@@ -126,13 +130,12 @@ describe('setting the valves of the demonstration V8', () => {
     await page.locator('[data-bench-control="set"]').tap();
     await page.getByText('Turn the crank two whole turns').waitFor();
     expectQuiet(device);
-  });
+  }, 180_000);
 
   it('shows target and button together on a phone', async () => {
     const { page } = await bench.device(phone);
     await openBegun(page, demo);
     await page.locator('[data-bench-control="arrived"]').click();
-    await page.evaluate(() => window.scrollTo(0, 0));
     const controls = await benchControls(page);
     expect(controls.find((control) => control.name === 'set')?.bottom ?? 999).toBeLessThanOrEqual(phone.height);
   });
@@ -287,21 +290,18 @@ describe('one valve at a time', () => {
 });
 
 describe('the margin', () => {
-  it.each(sizes)(
-    'changes the plan, and valves that find no stop are named with the reason on a %s',
-    async (name, size) => {
-      const { page } = await bench.device(size);
-      const engine = await standSheet(page, engines.v8);
-      await openBegun(page, `${engine}/valves`);
-      await page.getByText('margin taken as 5 degrees').waitFor();
-      await page.getByRole('button', { name: 'Margin', exact: true }).click();
-      await look(page, `valves-margin-${name}`);
-      await page.locator('[data-bench-control="margin 20"]').click();
-      await page.getByText('20°').first().waitFor();
-      await page.reload();
-      expect(await page.getByText('margin taken as 5 degrees').count()).toBe(0);
-    },
-  );
+  it.each(sizes)('is chosen by a touch, changes what is assumed, and is kept on a %s', async (name, size) => {
+    const { page } = await bench.device(size);
+    const engine = await standSheet(page, engines.v8);
+    await openBegun(page, `${engine}/valves`);
+    await page.getByText('margin taken as 5 degrees').waitFor();
+    await page.getByRole('button', { name: 'Margin', exact: true }).click();
+    await look(page, `valves-margin-${name}`);
+    await page.locator('[data-bench-control="margin 20"]').click();
+    await page.getByText('20°').first().waitFor();
+    await page.reload();
+    expect(await page.getByText('margin taken as 5 degrees').count()).toBe(0);
+  });
 });
 
 // Window of the invented six: intake 0.28 to 0.33 mm cold. Verdict words and shapes: bench ergonomics section 4.
@@ -357,7 +357,7 @@ describe('mechanical lash', () => {
       await key(page, (await valveNow(page))?.includes('intake') ? '0.30' : '0.50');
     }
     await page.getByText('0 of 12 looked at again').waitFor();
-  });
+  }, 180_000);
 
   it('takes a gap by touch alone, in inches as well, and hot', async () => {
     const device = await bench.device(phone, { touch: true });
@@ -380,41 +380,80 @@ describe('mechanical lash', () => {
 
 // 16 valves, one choice with the fewest bought: the arithmetic is tested in the core against exhaustive search.
 describe('shims', () => {
-  it.each(sizes)('measures every gap and shim, chooses for all, and sets each shim on a %s', async (name, size) => {
-    const device = await bench.device(size);
-    const { page } = device;
-    const engine = await standSheet(page, engines.four);
-    await openBegun(page, `${engine}/valves`);
-    await page.waitForTimeout(afterBounce);
-    await page.getByText('0 of 16 measured').waitFor();
-    await look(page, `valves-shim-turn-${name}`);
-    let measured = 0;
-    for (let i = 0; i < 60 && measured < 16; i++) {
-      if ((await page.locator('[data-phase]').count()) > 0) {
-        await pedal(page, 1);
-        continue;
+  it.each(sizes)(
+    'measures every gap and shim, chooses for all, and sets each shim on a %s',
+    async (name, size) => {
+      const device = await bench.device(size);
+      const { page } = device;
+      const engine = await standSheet(page, engines.four);
+      await openBegun(page, `${engine}/valves`);
+      await page.waitForTimeout(afterBounce);
+      await page.getByText('0 of 16 measured').waitFor();
+      await look(page, `valves-shim-turn-${name}`);
+      let measured = 0;
+      for (let i = 0; i < 60 && measured < 16; i++) {
+        if ((await page.locator('[data-phase]').count()) > 0) {
+          await pedal(page, 1);
+          continue;
+        }
+        if (measured === 0) await look(page, `valves-shim-measure-${name}`);
+        // One intake valve is tight, all others stand in the middle of their window.
+        await key(page, measured === 0 ? '0.10' : (await valveNow(page))?.includes('intake') ? '0.19' : '0.27');
+        if (measured === 0) await look(page, `valves-shim-second-${name}`);
+        await key(page, '2.50');
+        measured++;
       }
-      if (measured === 0) await look(page, `valves-shim-measure-${name}`);
-      // One intake valve is tight, all others stand in the middle of their window.
-      await key(page, measured === 0 ? '0.10' : (await valveNow(page))?.includes('intake') ? '0.19' : '0.27');
-      if (measured === 0) await look(page, `valves-shim-second-${name}`);
-      await key(page, '2.50');
-      measured++;
-    }
-    await page.getByRole('button', { name: 'Shims', exact: true }).click();
-    await page.locator('[data-buy]').waitFor();
-    await look(page, `valves-shims-chosen-${name}`);
-    // 2.50 + 0.10 - 0.19 = 2.41, in steps of 0.02 from 2.20: 2.40 or 2.42, by hand; nobody else gives such a shim away.
-    expect(await page.locator('[data-buy]').textContent()).toMatch(/^1 × 2\.4[02] mm$/);
-    await page.getByText('No choice with fewer than 1 bought shim keeps').waitFor();
-    await page.getByRole('button', { name: 'Stop by stop' }).click();
+      await page.getByRole('button', { name: 'Shims', exact: true }).click();
+      await page.locator('[data-buy]').waitFor();
+      await look(page, `valves-shims-chosen-${name}`);
+      // 2.50 + 0.10 - 0.19 = 2.41, in steps of 0.02 from 2.20: 2.40 or 2.42, by hand; nobody else gives such a shim away.
+      expect(await page.locator('[data-buy]').textContent()).toMatch(/^1 × 2\.4[02] mm$/);
+      await page.getByText('No choice with fewer than 1 bought shim keeps').waitFor();
+      await page.getByRole('button', { name: 'Stop by stop' }).click();
+      await page.waitForTimeout(afterBounce);
+      await pedal(page, 1);
+      expect(await page.locator('[data-current-number]').first().textContent()).toMatch(/^2\.\d+ mm$/);
+      await look(page, `valves-shim-set-${name}`);
+      await toTheKeys(page);
+      await key(page, (await valveNow(page))?.includes('intake') ? '0.19' : '0.27');
+      await page.getByText('1 of 16 valves set').waitFor();
+      expectQuiet(device);
+    },
+    180_000,
+  );
+});
+
+// Without a firing order no crank position can be computed; the neighbouring valve is what is left: common practice, no source.
+describe('a sheet without firing order and with hot gaps only', () => {
+  const gear = `valveGear:
+  kind: pushrod
+  follower: flat
+  adjustment: mechanical
+  valvesPerCylinder: { intake: 1, exhaust: 1 }
+  ratio: 1.5:1
+  adjuster: { place: valve-end-screw, pitch: 1.00 mm }
+  lash: { intake: { hot: 0.25 mm }, exhaust: { hot: 0.30 mm } }
+`;
+  const sheet = smallSheet.replace(', firingOrder: [1]', '').replace(/^joints:[\s\S]*$/m, gear);
+
+  it('says why there is no plan, sets by eye, and never takes an unknown gap for good', async () => {
+    const device = await bench.device(phone);
+    const { page } = device;
+    const engine = await standSmallEngine(page, sheet);
+    await openBegun(page, `${engine}/valves`);
+    await page.getByText('The sheet gives no firing order').waitFor();
+    await look(page, 'valves-no-plan-phone');
+    await page.locator('[data-bench-control="one"]').click();
+    await page.getByText('exhaust valve of cylinder 1 just begins to open').first().waitFor();
+    expect(await page.locator('[data-current-number]').first().textContent()).toBe('0.25 mm');
+    await page.getByRole('button', { name: 'cold (no figure)' }).click();
     await page.waitForTimeout(afterBounce);
-    await pedal(page, 1);
-    expect(await page.locator('[data-current-number]').first().textContent()).toMatch(/^2\.\d+ mm$/);
-    await look(page, `valves-shim-set-${name}`);
     await toTheKeys(page);
-    await key(page, (await valveNow(page))?.includes('intake') ? '0.19' : '0.27');
-    await page.getByText('1 of 16 valves set').waitFor();
+    await key(page, '0.30');
+    await page.locator('[data-verdict="no-data"]').waitFor();
+    await look(page, 'valves-no-data-phone');
+    await page.keyboard.press('k');
+    await page.getByText('1 of 2 valves set').waitFor();
     expectQuiet(device);
   });
 });

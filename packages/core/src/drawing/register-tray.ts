@@ -35,7 +35,7 @@ export function registerTray(engine: Engine, part: TrayPart, marks: Marks = {}, 
 }
 function pocket(engine: Engine, part: TrayPart, cell: Cell, { scale, column }: Grid): readonly Shape[] {
   const letter = valveLetter(engine, cell.valve);
-  const place = plus(cell.centre, at(scale.px * 8, 0));
+  const place = plus(cell.centre, at(scale.px * 12, 0));
   const mark = markAt(cell, scale);
   return [
     ...outline(part, cell, scale.px, column * 0.92),

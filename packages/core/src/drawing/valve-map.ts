@@ -29,7 +29,7 @@ export function valveMap(engine: Engine, marks: Marks = {}, options: Shown = {})
 }
 function valveShapes(engine: Engine, cell: Cell, { scale }: Grid): readonly Shape[] {
   const letter = valveLetter(engine, cell.valve);
-  const place = plus(cell.centre, at(scale.px * 8, 0));
+  const place = plus(cell.centre, at(scale.px * 12, 0));
   return [
     ...markShapes(markAt(cell, scale), scale.mark * 1.1, cell.state, cell.key),
     label(place, letter, scale.text, { anchor: 'start', part: cell.key, state: cell.state }),

@@ -1,7 +1,7 @@
 import { LUBRICANTS, type PartPlaceView } from '@gudgeon/core/workbench';
 import { useEffect } from 'react';
 import { ActButton, StrikeOut, say } from '../../bench/index.js';
-import { type Action, useActions } from '../../keys/index.js';
+import { type Action, useActions, useFromTop } from '../../keys/index.js';
 import type { Recorder } from '../../shell/index.js';
 import { FromElsewhere } from './from-elsewhere.js';
 import { PickWords } from './pick-words.js';
@@ -17,6 +17,7 @@ interface FitStepProps {
 
 /** One place: its own part goes back the way it stood, or a new one goes in. */
 export function FitStep({ place, others, recorder, lubricant, setLubricant, on }: FitStepProps) {
+  useFromTop(`${place.part} ${place.place}`);
   useEffect(() => say(`${place.part} of ${place.place}`), [place.part, place.place]);
   const fit = (from: PartPlaceView | 'new') => {
     const own = from !== 'new' && from === place;

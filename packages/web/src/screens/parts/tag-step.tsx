@@ -1,7 +1,7 @@
 import { NOT_AGAIN, type PartPlaceView, partChoices } from '@gudgeon/core/workbench';
 import { useEffect, useState } from 'react';
 import { ActButton, Reasoned, say } from '../../bench/index.js';
-import { type Action, useActions } from '../../keys/index.js';
+import { type Action, useActions, useFromTop } from '../../keys/index.js';
 import type { Recorder } from '../../shell/index.js';
 import { PickWords } from './pick-words.js';
 
@@ -16,6 +16,7 @@ export function TagStep({ place, recorder, on }: TagStepProps) {
   const { conditions, ends, faces } = partChoices(place.part);
   const [end, setEnd] = useState(place.end ?? ends[0] ?? '');
   const [face, setFace] = useState(place.face ?? '');
+  useFromTop(`${place.part} ${place.place}`);
   useEffect(() => say(`Tag the ${place.part} of ${place.place}`), [place.part, place.place]);
   const tag = (condition: string) => {
     const data = {

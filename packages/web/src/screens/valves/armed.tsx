@@ -7,6 +7,8 @@ export function Armed({ children, again }: { readonly children: ReactNode; reado
   // biome-ignore lint/correctness/useExhaustiveDependencies: see above
   useEffect(() => {
     box.current?.querySelector<HTMLElement>('[data-armed]')?.focus({ preventScroll: true });
+    // A phone has room for the field and its keys, and for little else.
+    if (window.innerWidth < 900) box.current?.scrollIntoView({ block: 'start' });
   }, [again]);
   return <div ref={box}>{children}</div>;
 }

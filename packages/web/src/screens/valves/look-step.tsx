@@ -1,7 +1,7 @@
 import { lookAnswers, type ValveSettingView } from '@gudgeon/core/workbench';
 import { useEffect } from 'react';
 import { AnswerButtons, answerActions, say, sayAgain } from '../../bench/index.js';
-import { useActions } from '../../keys/index.js';
+import { useActions, useFromTop } from '../../keys/index.js';
 import type { Desk } from './desk.js';
 
 interface LookStepProps {
@@ -13,6 +13,7 @@ interface LookStepProps {
 /** After two turns: what is seen at this valve now, beside what was recorded when it was set. */
 export function LookStep({ desk, valve, done }: LookStepProps) {
   const answers = lookAnswers(desk.bench.engine);
+  useFromTop(valve.key);
   useEffect(() => say(`Look again at ${valve.place}`), [valve.place]);
   const actions = answerActions(answers, (answer) => {
     const data = { valve: valve.valve, result: answer.id === 'good' ? 'good' : 'bad', seen: answer.label } as const;

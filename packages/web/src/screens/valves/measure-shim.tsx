@@ -1,6 +1,7 @@
 import { lengthGate, usualGap, usualShim, type ValveSettingView } from '@gudgeon/core/workbench';
 import { useEffect, useState } from 'react';
 import { NumberEntry, say } from '../../bench/index.js';
+import { useFromTop } from '../../keys/index.js';
 import { lengthTyped, type TypedReading } from '../../shell/index.js';
 import { Armed } from './armed.js';
 import type { Desk } from './desk.js';
@@ -18,6 +19,7 @@ export function MeasureShim({ desk, valve, done }: MeasureShimProps) {
   const { unit } = desk;
   const { engine } = desk.bench;
   const what = gap ? 'shim that is in' : 'gap as found, cold';
+  useFromTop(valve.key);
   useEffect(() => say(`${valve.place}: ${what}`), [valve.place, what]);
   const keyed = (raw: string, shown: string) => {
     const reading = lengthTyped(raw, shown, unit);

@@ -3,7 +3,7 @@ import type { CrankApproach, ValveTask } from '@gudgeon/core/workbench';
 import { useEffect, useMemo, useState } from 'react';
 import { ActButton, say, sayAgain } from '../../bench/index.js';
 import { FigureView } from '../../figures/index.js';
-import { type Action, useActions } from '../../keys/index.js';
+import { type Action, useActions, useFromTop } from '../../keys/index.js';
 import { CrankFigure, type CrankFigureName } from './crank-figure.js';
 import type { Desk } from './desk.js';
 import { FigureChoice } from './figure-choice.js';
@@ -39,6 +39,7 @@ export function TurnPage({ desk, task, next, approach, arrive }: TurnPageProps) 
   const motion = useMotion(approach.turnDegrees > 0 ? approach.from : approach.to - quarter, approach.to);
   const marks = useMemo((): Marks => litCylinders(next), [next]);
   const resting = !motion.playing && motion.angle === approach.to;
+  useFromTop(`${next.stop.crankDegrees}`);
   useEffect(() => say(approach.words), [approach.words]);
   const actions: readonly Action[] = [
     { name: 'arrived', label: 'The crank is here', keys: ['Enter', ' '], available: true, run: arrive },

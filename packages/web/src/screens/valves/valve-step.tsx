@@ -1,6 +1,7 @@
 import { type ValveSettingView, valveAsk } from '@gudgeon/core/workbench';
 import { useEffect } from 'react';
 import { say } from '../../bench/index.js';
+import { useFromTop } from '../../keys/index.js';
 import type { Desk, SetAt } from './desk.js';
 import { FixedStep } from './fixed-step.js';
 import { LashStep } from './lash-step.js';
@@ -17,6 +18,7 @@ interface ValveStepProps {
 /** One valve: its name, what it asks for as large as can be, how far it is from its own lobe, and the record of it. */
 export function ValveStep({ desk, valve, at, done }: ValveStepProps) {
   const ask = valveAsk(desk.bench.engine, valve.valve, desk.condition, desk.view.shims);
+  useFromTop(valve.key);
   useEffect(() => say(`${valve.place}: ${ask.spoken}`), [valve.place, ask.spoken]);
   const set: SettingStepProps['set'] = (setting, words, raw) => {
     const data = { valve: valve.valve, ...at, ...setting, condition: desk.condition };
