@@ -8,7 +8,6 @@ import {
   ellipseOf,
   exactPeaks,
   harmonicAt,
-  pairOpposite,
   scalesOf,
   shakeAt,
   shakingOf,
@@ -392,30 +391,5 @@ describe('weights', () => {
     expect(run(id, { ...set, canLose: '3 g' }).cannot?.value).toEqual([]);
     expect(run(id, { ...set, tolerance: '1 g' }).remove?.value).toEqual([0, 3, 0].map((one) => expect.closeTo(one, 9)));
     expect(refusalOf(id, { masses: ['500 g'] })).toMatch(/nothing to be matched to/);
-  });
-
-  it('of two sets are paired with the least spread, as trying every pairing shows', () => {
-    const mass = fc.double({ min: 100, max: 110, noNaN: true }).map((one) => grams(one));
-    const four = fc.array(mass, { minLength: 4, maxLength: 4 });
-    const orders = (list: readonly number[]): number[][] =>
-      list.length === 0
-        ? [[]]
-        : list.flatMap((one, place) => orders(list.toSpliced(place, 1)).map((rest) => [one, ...rest]));
-    fc.assert(
-      fc.property(four, four, (first, second) => {
-        const spread = (sums: readonly number[]) => Math.max(...sums) - Math.min(...sums);
-        const { partner, sums } = pairOpposite(first, second);
-        const best = Math.min(
-          ...orders([0, 1, 2, 3]).map((order) =>
-            spread(order.map((to, from) => (first[from] as number) + (second[to] as number))),
-          ),
-        );
-        expect(spread(sums)).toBeCloseTo(best, 12);
-        expect([...partner].sort()).toEqual([0, 1, 2, 3]);
-      }),
-    );
-    expect(refusalOf('balance.weight-pairing', { first: ['1 g'], second: ['1 g', '2 g'] })).toMatch(
-      /same number of parts/,
-    );
   });
 });

@@ -1,7 +1,7 @@
 export { bobweight, type RodSide } from './bobweight.js';
 export type { Complex } from './complex.js';
 export { exactPeaks, type Peak, type Shake, shakeAt } from './exact-shaking.js';
-export { type Pairing, pairOpposite, removals } from './matching.js';
+export { removals } from './matching.js';
 export { type RodEnds, rodEndsByCentre } from './rod-ends.js';
 export {
   allowedUnbalance,

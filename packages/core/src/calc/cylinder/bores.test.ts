@@ -4,89 +4,6 @@ import { mm } from '../../quantity/index.js';
 import { cautionsOf, numberOf, outputOf, refusalOf, run } from './run.suite.js';
 import { farthest, reachAt, smallestCleanUp, wornSection } from './worn-profile.js';
 
-describe('bore grid', () => {
-  const id = 'cylinder.bore-grid';
-  const grid = { across: ['95.524 mm', '95.520 mm', '95.512 mm'], along: ['95.512 mm', '95.514 mm', '95.509 mm'] };
-
-  it('is the same with the two directions exchanged', () => {
-    const a = run(id, grid).outputs;
-    const b = run(id, { across: grid.along, along: grid.across }).outputs;
-    for (const name of [
-      'outOfRound',
-      'outOfRoundAnyHeight',
-      'taperEnds',
-      'taperSpread',
-      'taperPairs',
-      'largest',
-      'smallest',
-    ]) {
-      expect(b[name]?.value, name).toBe(a[name]?.value);
-    }
-  });
-
-  it('finds nothing in a perfect bore', () => {
-    const perfect = { across: ['100 mm', '100 mm'], along: ['100 mm', '100 mm'] };
-    const { outOfRound, taperSpread, taperPairs } = run(id, perfect).outputs;
-    expect([outOfRound?.value, taperSpread?.value, taperPairs?.value]).toEqual([0, 0, 0]);
-  });
-
-  it('never finds less by the spread than by the ends', () => {
-    const list = fc.array(fc.double({ min: 99, max: 101, noNaN: true }), { minLength: 3, maxLength: 3 });
-    fc.assert(
-      fc.property(list, list, (across, along) => {
-        const typed = (sizes: number[]) => sizes.map((value) => ({ value, unit: 'mm' }));
-        const found = run(id, { across: typed(across), along: typed(along) }).outputs;
-        expect(Number(found.taperSpread?.value)).toBeGreaterThanOrEqual(Number(found.taperEnds?.value) - 1e-12);
-        expect(Number(found.outOfRoundAnyHeight?.value)).toBeGreaterThanOrEqual(
-          Number(found.outOfRound?.value) - 1e-12,
-        );
-      }),
-    );
-  });
-
-  it('judges by the rule that is named, and by none when there is no limit', () => {
-    expect(outputOf(id, grid, 'roundVerdict')).toBe('no limit given');
-    const limits = { ...grid, roundLimit: '0.013 mm', taperLimit: '0.013 mm' };
-    expect(outputOf(id, limits, 'roundVerdict')).toBe('within');
-    expect(outputOf(id, { ...limits, roundRule: 'any-height' }, 'roundVerdict')).toBe('too large');
-    expect(outputOf(id, limits, 'taperVerdict')).toBe('within');
-    expect(outputOf(id, { ...limits, taperRule: 'pairs' }, 'taperVerdict')).toBe('too large');
-    const window = (smallestAllowed: string, largestAllowed: string) =>
-      outputOf(id, { ...grid, smallestAllowed, largestAllowed }, 'sizeVerdict');
-    expect(window('95.509 mm', '95.524 mm')).toBe('within');
-    expect(window('95.510 mm', '95.524 mm')).toBe('too small');
-    expect(window('95.500 mm', '95.523 mm')).toBe('too large');
-  });
-
-  it('refuses a height with one reading', () => {
-    expect(refusalOf(id, { ...grid, along: ['95.5 mm'] })).toMatch(/both directions/);
-  });
-});
-
-describe('double prints', () => {
-  const id = 'cylinder.printed-limits';
-  const band = { lowerMetric: '81.006 mm', upperMetric: '81.019 mm', lowerInch: '3.1892 in', upperInch: '3.1897 in' };
-
-  it.each<[object, string]>([
-    [{}, 'agree'],
-    [{ lowerInch: '3.1895 in' }, 'the lower limits disagree'],
-    [{ upperInch: '3.1900 in' }, 'the upper limits disagree'],
-    [
-      { lowerInch: '3.1899 in', lowerMetric: '81.024 mm' },
-      'the lower limit in mm is above the upper; the lower limit in inches is above the upper',
-    ],
-  ])('with %j: %s', (change, verdict) => {
-    expect(outputOf(id, { ...band, ...change }, 'verdict')).toBe(verdict);
-  });
-
-  it('wants a lower limit in both units or in neither', () => {
-    expect(refusalOf(id, { lowerMetric: '81.006 mm', upperMetric: '81.019 mm', upperInch: '3.1897 in' })).toMatch(
-      /lowerMetric 81.006 mm: .*in neither/,
-    );
-    expect(outputOf(id, { upperMetric: '81.019 mm', upperInch: '3.1897 in' }, 'lowerDifference')).toBeUndefined();
-  });
-});
-
 describe('oversize', () => {
   const id = 'cylinder.oversize';
   const worn = {
@@ -203,7 +120,7 @@ describe('clean-up of an oval bore', () => {
   });
 });
 
-describe('bored size, wall, sleeve, plate', () => {
+describe('bored size, wall, sleeve', () => {
   it('gives each piston of a set its own bore, and refuses to bore nothing', () => {
     const set = { pistons: ['99.97 mm', '99.98 mm'], clearance: '0.03 mm', honeAllowance: '0.02 mm' };
     expect((outputOf('cylinder.bored-size', set, 'honed') as number[]).map((one) => one.toFixed(3))).toEqual([
@@ -240,15 +157,6 @@ describe('bored size, wall, sleeve, plate', () => {
     expect(refusalOf(id, { ...sleeve, wall: '6 mm' })).toMatch(/together/);
     expect(refusalOf(id, { ...sleeve, boreNow: '100 mm' })).toMatch(/together/);
     expect(refusalOf(id, { ...sleeve, finishedBore: '106 mm' })).toMatch(/no wall; finishedBore must be below 106 mm/);
-  });
-
-  it('shows what a plate does, with no target as well', () => {
-    const id = 'cylinder.plate-distortion';
-    const readings = { without: ['100.00 mm', '100.01 mm'], withPlate: ['100.02 mm', '100.00 mm'] };
-    expect(outputOf(id, readings, 'readings')).toBeUndefined();
-    expect(numberOf(id, readings, 'distortion')).toBeCloseTo(0.03, 9);
-    expect(numberOf(id, readings, 'largestShrink')).toBeCloseTo(-0.01, 9);
-    expect(refusalOf(id, { ...readings, without: ['100 mm'] })).toMatch(/one reading with and one without/);
   });
 });
 

@@ -111,18 +111,6 @@ describe('quench', () => {
     expect(refusalOf(choose, { ...inputs, thicknesses: ['1.00 mm'] })).toMatch(/none on offer is thick enough/);
   });
 
-  it('takes the gasket grade by the rule of the table; the limit of a grade is inclusive', () => {
-    const grade = 'cylinder.gasket-grade';
-    const pistons = { protrusions: ['0.50 mm', '0.70 mm'], upTo: ['0.60 mm', '0.70 mm', '0.80 mm'] };
-    expect(outputOf(grade, pistons, 'grade')).toBe(2);
-    expect(outputOf(grade, { ...pistons, rule: 'mean' }, 'grade')).toBe(1);
-    expect(outputOf(grade, pistons, 'thickness')).toBeUndefined();
-    expect(outputOf(grade, pistons, 'smallestQuench')).toBeUndefined();
-    expect(refusalOf(grade, { ...pistons, upTo: ['0.6 mm', '0.6 mm'] })).toMatch(/must rise/);
-    expect(refusalOf(grade, { ...pistons, thicknesses: ['1 mm'] })).toMatch(/one limit and one thickness/);
-    expect(refusalOf(grade, { ...pistons, protrusions: ['0.9 mm'] })).toMatch(/more than any grade allows/);
-  });
-
   it('is eaten up by rod stretch, play, rock and growth at speed', () => {
     const hot = 'cylinder.hot-quench';
     const rod = {

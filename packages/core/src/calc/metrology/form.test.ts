@@ -52,9 +52,12 @@ describe('a bore', () => {
     const more = { directionThree: mm([10.05, 10, 10]), directionFour: mm([9.99, 10, 10]) };
     expect(of(more)).toMatchObject({ largest: expect.closeTo(10.05, 9), outOfRound: expect.closeTo(0.06, 9) });
   });
-  it('needs every direction at every height, and two heights', () => {
+  it('needs every direction at every height; one height has no taper, never a taper of 0', () => {
     expect(refusal('bore-shape', { ...barrel, directionY: mm([10]) })).toMatch(/a diameter at every height/);
-    expect(refusal('bore-shape', { directionX: mm([10]), directionY: mm([10]) })).toMatch(/two heights/);
+    const one = { directionX: mm([10]), directionY: mm([10.02]), outOfRoundLimit: '0.02 mm', taperLimit: '0.01 mm' };
+    const found = values('bore-shape', { ...one, cylindricityLimit: '0.01 mm' });
+    expect(found).toMatchObject({ outOfRoundVerdict: 'in', taperVerdict: 'no data', cylindricityVerdict: 'no data' });
+    expect([found.taper, found.cylindricity, found.tapers, found.shape]).toEqual(Array(4).fill(undefined));
   });
   it.each([
     [[10, 10, 10], 'straight'],

@@ -156,9 +156,17 @@ describe('a gasket grade', () => {
     expect(none.left).toBeUndefined();
     expect(of({ tops: mm([0.66, 0.9]) }).grade).toBe(1);
   });
+  it('of known thickness leaves the highest piston its room', () => {
+    const gaskets = { tops: mm([0.6, 0.7]), thicknesses: mm([1.15, 1.25]) };
+    expect(of(gaskets)).toMatchObject({ thickness: expect.closeTo(1.25, 9), smallestQuench: expect.closeTo(0.53, 9) });
+    const none = of({ tops: mm([0.6]), thicknesses: mm([1.15]) });
+    expect([none.thickness, none.smallestQuench]).toEqual([undefined, undefined]);
+    expect(of({}).smallestQuench).toBeUndefined();
+  });
   it.each([
     [{ tops: mm([0.7, 0.6]) }, /the grades must rise/],
     [{ names: ['one'] }, /one name a grade/],
+    [{ thicknesses: mm([1.2]) }, /one thickness a grade/],
     [{ pointsPerPiston: 3 }, /whole pistons of 3 points/],
     [{ names: ['', 'b', 'c'] }, /names, value 1/],
   ])('refuses %j', (more, words) => {

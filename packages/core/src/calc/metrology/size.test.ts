@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { refusal, result, values } from './run.suite.js';
+import { mm, refusal, result, values } from './run.suite.js';
 
 describe('a size at 20 °C', () => {
   it('needs to know what the part is made of', () => {
@@ -101,7 +101,13 @@ describe('a plate', () => {
   it('changes diameters; without a wanted size there is nothing to hone to', () => {
     const found = values('plate-change', { withPlate: ['10.01 mm'], withoutPlate: ['10 mm'] });
     expect(found.meanChange).toBeCloseTo(0.01, 9);
-    expect(found.honeTo).toBeUndefined();
+    expect([found.honeTo, found.readings]).toEqual([undefined, undefined]);
+    const two = values('plate-change', { withPlate: mm([100.02, 100]), withoutPlate: mm([100, 100.01]) });
+    expect(two).toMatchObject({
+      largestChange: expect.closeTo(0.02, 9),
+      smallestChange: expect.closeTo(-0.01, 9),
+      changeSpread: expect.closeTo(0.03, 9),
+    });
     expect(refusal('plate-change', { withPlate: ['1 mm'], withoutPlate: ['1 mm', '1 mm'] })).toMatch(/at every place/);
   });
 });

@@ -10,7 +10,6 @@ import { shakingForces } from './shaking-forces.js';
 import { singlePlane } from './single-plane.js';
 import { twoPlane } from './two-plane.js';
 import { weightMatch } from './weight-match.js';
-import { weightPairing } from './weight-pairing.js';
 
 /** One file an entry, one line here. */
 export const balanceCalculations: readonly Calculation[] = [
@@ -19,7 +18,6 @@ export const balanceCalculations: readonly Calculation[] = [
   rodEndsByScale,
   rodEndsByCentre,
   weightMatch,
-  weightPairing,
   shakingForces,
   shakingAt,
   balanceShafts,

@@ -6,7 +6,8 @@ export const clearanceBand = defineCalculation({
   id: 'cylinder.clearance-band',
   subject: 'cylinder',
   title: 'Clearance band of two size bands',
-  summary: 'Smallest and largest clearance of a bore grade with a piston grade, or of any hole with any part.',
+  summary:
+    'Smallest and largest clearance of a bore grade with a piston grade, or of any hole with one part in it; with shells between: bearings.worst-case-clearance.',
   inputs: {
     boreLeast: size('Bmin', 'smallest bore'),
     boreMost: size('Bmax', 'largest bore'),

@@ -3,7 +3,6 @@ import { airFlow } from './air-flow.js';
 import { airPressure } from './air-pressure.js';
 import { angleMill } from './angle-mill.js';
 import { boreForRatio } from './bore-for-ratio.js';
-import { boreGrid } from './bore-grid.js';
 import { boredSize } from './bored-size.js';
 import { buretteCheck } from './burette-check.js';
 import { buretteVolume } from './burette-volume.js';
@@ -27,7 +26,6 @@ import { downfill } from './downfill.js';
 import { effectiveRatio } from './effective-ratio.js';
 import { gasketForQuench } from './gasket-for-quench.js';
 import { gasketForRatio } from './gasket-for-ratio.js';
-import { gasketGrade } from './gasket-grade.js';
 import { gasketVolume } from './gasket-volume.js';
 import { headAndDeckCut } from './head-and-deck-cut.js';
 import { hotQuench } from './hot-quench.js';
@@ -38,8 +36,6 @@ import { millForVolume } from './mill-for-volume.js';
 import { oversize } from './oversize.js';
 import { pistonClearance } from './piston-clearance.js';
 import { pistonForRatio } from './piston-for-ratio.js';
-import { plateDistortion } from './plate-distortion.js';
-import { printedLimits } from './printed-limits.js';
 import { quench } from './quench.js';
 import { ratioFromPressure } from './ratio-from-pressure.js';
 import { ratioSpread } from './ratio-spread.js';
@@ -101,16 +97,12 @@ export const cylinderCalculations: readonly Calculation[] = [
   deckCut,
   quench,
   gasketForQuench,
-  gasketGrade,
   hotQuench,
-  boreGrid,
-  printedLimits,
   oversize,
   cleanUp,
   boredSize,
   wallLeft,
   sleeve,
-  plateDistortion,
   pistonClearance,
   clearanceBand,
   impliedBand,

@@ -6,7 +6,8 @@ export const ringAllocation = defineCalculation({
   id: 'cylinder.ring-allocation',
   subject: 'cylinder',
   title: 'Which ring goes into which cylinder, so that the least is filed',
-  summary: 'Exact best allocation of rings to bores: least filing in all, and no gap over the largest allowed.',
+  summary:
+    'Rings can be filed, so a tight gap costs work and a wide one is lost: least filing in all, no gap over the largest allowed. Parts that fit as they are: selection.parts-to-places.',
   inputs: {
     gaps: { ...height('g', 'end gap of each ring, all measured in one bore'), list: true },
     measuredIn: size('Bm', 'that bore'),

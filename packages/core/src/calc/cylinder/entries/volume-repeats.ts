@@ -7,7 +7,8 @@ export const volumeRepeats = defineCalculation({
   id: 'cylinder.volume-repeats',
   subject: 'cylinder',
   title: 'Mean of repeated volume measurements',
-  summary: 'Mean, spread and standard uncertainty of the mean; says when the repeats do not agree well enough.',
+  summary:
+    'Mean, spread and standard uncertainty of the mean; says when the repeats do not agree well enough. Repeated lengths: metrology.repeats.',
   inputs: {
     volumes: { ...roomOrNone('V', 'the same room measured two or more times'), list: true },
     allowedSpread: { ...roomOrNone('R', 'largest spread that is accepted; common practice is 0.5 cc'), optional: true },

@@ -2,6 +2,7 @@ import { micrometres } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import {
   CYLINDER_RULES,
+  type CylinderRule,
   cylindricity,
   type DiameterGrid,
   longShape,
@@ -9,6 +10,7 @@ import {
   ROUND_RULES,
   roundByHeight,
   TAPER_RULES,
+  type TaperRule,
   taper,
 } from '../bore-shape.js';
 import { atMost } from '../decision.js';
@@ -26,16 +28,17 @@ const limit = (symbol: string, what: string) =>
   ({ ...lengths.size, symbol, meaning: `limit of ${what}, inclusive, by the same rule`, optional: true }) as const;
 const found = (symbol: string, meaning: string) => ({ ...lengths.output, symbol, meaning }) as const;
 const verdict = (symbol: string, what: string) =>
-  ({ kind: 'text', symbol, meaning: `${what}: in, out or no data (no limit given)` }) as const;
+  ({ kind: 'text', symbol, meaning: `${what}: in, out or no data (no limit given, or too few heights)` }) as const;
 
-const judge = (value: number, allowed: number | undefined): string =>
-  allowed === undefined ? 'no data' : atMost(Math.abs(value), allowed) ? 'in' : 'out';
+const judge = (value: number | undefined, allowed: number | undefined): string =>
+  value === undefined || allowed === undefined ? 'no data' : atMost(Math.abs(value), allowed) ? 'in' : 'out';
 
 export const boreShape = defineCalculation({
   id: 'metrology.bore-shape',
   subject: 'metrology',
   title: 'Out-of-round, taper and cylindricity of a bore or journal',
-  summary: 'From diameters at several heights in two or more directions, by the definition that the limit belongs to.',
+  summary:
+    'From diameters at one or more heights in two or more directions, by the definition that the limit belongs to.',
   inputs: {
     directionX: direction('X', 'the first direction, such as along the crank'),
     directionY: direction('Y', 'the second direction, across the first (thrust side)'),
@@ -73,8 +76,8 @@ export const boreShape = defineCalculation({
   },
   outputs: {
     outOfRound: found('oor', 'out-of-round by the rule'),
-    taper: found('taper', 'taper by the rule'),
-    cylindricity: found('cyl', 'cylindricity by the rule'),
+    taper: { ...found('taper', 'taper by the rule; of one height no data'), optional: true },
+    cylindricity: { ...found('cyl', 'cylindricity by the rule; of one height no data'), optional: true },
     outOfRoundVerdict: verdict('V round', 'out-of-round'),
     taperVerdict: verdict('V taper', 'taper'),
     cylindricityVerdict: verdict('V cyl', 'cylindricity'),
@@ -93,20 +96,23 @@ export const boreShape = defineCalculation({
       symbol: 'tapers',
       meaning: `taper by every rule: ${TAPER_RULES.join(', ')}`,
       list: true,
+      optional: true,
     },
     shape: {
       kind: 'text',
       symbol: 'shape',
       meaning: 'along the axis: straight, wider at the first or last end, barrel or waist (beyond 1 µm)',
+      optional: true,
     },
   },
   formula: 'same-height: max|X − Y|; ends: max|top − bottom|; spread-by-direction: max(Dmax − Dmin)',
   assumptions: [
+    'One height shows out-of-round alone: taper and cylindricity are no data.',
     'Two directions cannot see odd lobes; a micrometer reads three lobes as round.',
     'A barrel or a waist passes the rule of the ends and fails the rule of the spread.',
     'Main caps torqued, torque plate on where the maker asks for one, all at one temperature.',
   ],
-  sources: ['bore-rules'],
+  sources: ['bore-rules', 'bore-grid', 'bore-cylindricity', 'bore-taper-spread', 'bore-taper-pairs'],
   example: {
     inputs: {
       directionX: ['95.512 mm', '95.514 mm', '95.509 mm'],
@@ -131,32 +137,37 @@ export const boreShape = defineCalculation({
     const names = ['directionX', 'directionY', 'directionThree', 'directionFour'] as const;
     if (grid.some((one) => one.length !== heights))
       return conflict(names, 'every direction needs a diameter at every height');
-    if (heights < 2) return conflict(names, 'two heights are needed to see a taper');
     const all = grid.flat();
     const [largest, smallest] = [Math.max(...all), Math.min(...all)];
-    const shape = {
-      outOfRound: outOfRound(grid, v.outOfRoundRule),
-      taper: taper(grid, v.taperRule),
-      cylindricity: cylindricity(grid, v.cylindricityRule),
-    };
+    const round = outOfRound(grid, v.outOfRoundRule);
+    const long = heights < 2 ? undefined : alongTheAxis(grid, v.taperRule, v.cylindricityRule);
     const sized = v.low !== undefined || v.high !== undefined;
     const fits = atMost(v.low ?? smallest, smallest) && atMost(largest, v.high ?? largest);
     return answer({
-      outOfRound: asLength(shape.outOfRound),
-      taper: asLength(shape.taper),
-      cylindricity: asLength(shape.cylindricity),
-      outOfRoundVerdict: judge(shape.outOfRound, v.outOfRoundLimit),
-      taperVerdict: judge(shape.taper, v.taperLimit),
-      cylindricityVerdict: judge(shape.cylindricity, v.cylindricityLimit),
+      outOfRound: asLength(round),
+      taper: long?.taper,
+      cylindricity: long?.cylindricity,
+      tapers: long?.tapers,
+      shape: long?.shape,
+      outOfRoundVerdict: judge(round, v.outOfRoundLimit),
+      taperVerdict: judge(long?.taper, v.taperLimit),
+      cylindricityVerdict: judge(long?.cylindricity, v.cylindricityLimit),
       sizeVerdict: !sized ? 'no data' : fits ? 'in' : 'out',
       largest: asLength(largest),
       smallest: asLength(smallest),
       mean: asLength(mean(all)),
       roundByHeight: asLengths(roundByHeight(grid)),
-      tapers: asLengths(TAPER_RULES.map((rule) => taper(grid, rule))),
-      shape: longShape(grid, SMALL),
     });
   },
 });
+
+/** What needs two heights to be seen. */
+const alongTheAxis = (grid: DiameterGrid, taperRule: TaperRule, cylinderRule: CylinderRule) => ({
+  taper: asLength(taper(grid, taperRule)),
+  cylindricity: asLength(cylindricity(grid, cylinderRule)),
+  tapers: asLengths(TAPER_RULES.map((rule) => taper(grid, rule))),
+  shape: longShape(grid, SMALL),
+});
+
 /** A difference of means that a bore gauge can just tell; rounding of a unit does not change it. */
 const SMALL = micrometres(1.0001);

@@ -20,6 +20,15 @@ export const plateChange = defineCalculation({
       symbol: 'ΔR',
       meaning: 'largest less smallest change: what the plate does to the form',
     },
+    largestChange: { ...lengths.output, symbol: 'Δ max', meaning: 'largest change; positive: the bore grows' },
+    smallestChange: { ...lengths.output, symbol: 'Δ min', meaning: 'smallest change; negative: the bore shrinks' },
+    readings: {
+      ...lengths.output,
+      symbol: 'W − Δ',
+      meaning: 'diameter at each place without the plate that stands for the size wanted',
+      list: true,
+      optional: true,
+    },
     honeTo: {
       ...lengths.output,
       symbol: 'H',
@@ -44,6 +53,7 @@ export const plateChange = defineCalculation({
       meanChange: '0.001 mm',
       changeSpread: '0.014 mm',
       honeTo: '101.639 mm',
+      readings: ['101.632 mm', '101.646 mm'],
     },
     from: 'invented figures, hand arithmetic',
   },
@@ -52,11 +62,15 @@ export const plateChange = defineCalculation({
       return conflict(['withPlate', 'withoutPlate'], 'both need a diameter at every place');
     const changes = v.withPlate.map((one, at) => one - v.withoutPlate[at]!);
     const meanChange = mean(changes);
+    const { wanted } = v;
     return answer({
       changes: asLengths(changes),
       meanChange: asLength(meanChange),
       changeSpread: asLength(spread(changes)),
-      honeTo: v.wanted === undefined ? undefined : asLength(v.wanted - meanChange),
+      largestChange: asLength(Math.max(...changes)),
+      smallestChange: asLength(Math.min(...changes)),
+      readings: wanted === undefined ? undefined : asLengths(changes.map((one) => wanted - one)),
+      honeTo: wanted === undefined ? undefined : asLength(wanted - meanChange),
     });
   },
 });
