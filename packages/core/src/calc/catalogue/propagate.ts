@@ -38,7 +38,8 @@ export function propagate(
   for (const output of centre.keys()) {
     const contributions = doubtful.map((place, index) => ({
       input: placeName(place.name, place.at),
-      effect: (slopes[index]!.get(output) ?? Number.NaN) * place.standard,
+      // A doubt stated as 0 brings nothing, whatever the slope.
+      effect: place.standard === 0 ? 0 : (slopes[index]!.get(output) ?? Number.NaN) * place.standard,
     }));
     const standard = Math.hypot(...contributions.map((one) => one.effect));
     if (Number.isFinite(standard)) found.set(output, { standard, contributions });

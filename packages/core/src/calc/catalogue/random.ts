@@ -31,7 +31,8 @@ export function nextEven(state: RandomState): readonly [number, RandomState] {
 }
 
 /**
- * Fills a row with the next numbers of the standard normal distribution and answers the state after them.
+ * Fills a row of one or more places with the next numbers of the standard normal distribution and answers the state
+ * after them.
  *
  * Polar method: a point evenly spread in the unit circle gives two independent numbers.
  * Source: G. Marsaglia and T. A. Bray, 1964 (from memory).
@@ -39,7 +40,7 @@ export function nextEven(state: RandomState): readonly [number, RandomState] {
 export function fillNormals(state: RandomState, row: Float64Array): RandomState {
   let { word, spare } = state;
   let at = 0;
-  if (spare !== undefined && row.length > 0) {
+  if (spare !== undefined) {
     row[0] = spare;
     spare = undefined;
     at = 1;
