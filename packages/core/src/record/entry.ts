@@ -40,6 +40,8 @@ export interface StoredEnvelope extends Envelope {
  */
 export interface EntryData extends FactData {
   'sheet-adopted': { readonly name: string; readonly text: string; readonly reason: string };
+  /** One loose shim in the box, besides those that come out of the engine. */
+  'spare-shim': { readonly shim: Reading };
   'shim-measured': { readonly valve: ValveId; readonly lash: Reading; readonly shim: Reading };
   note: { readonly about: string; readonly text: string };
   'struck-out': { readonly entry: string; readonly reason: string };

@@ -47,6 +47,7 @@ export const SAMPLES_V1: { readonly [K in EntryKind]: EntryData[K] } = {
     condition: 'cold',
   },
   'valve-rechecked': { valve: intake, result: 'good', lash: metres('0.20 mm', 0.0002), seen: 'feeler drags' },
+  'spare-shim': { shim: metres('2.80 mm', 0.0028) },
   'shim-measured': { valve: intake, lash: metres('0.20 mm', 0.0002), shim: metres('2.75 mm', 0.00275) },
   note: { about: 'head', text: 'dowel replaced' },
   skipped: { what: 'act:head/1/2', reason: 'pipe in the way' },

@@ -106,6 +106,7 @@ function factOf({ entry, reading, struck }: ReadEntry, byId: ReadonlyMap<string,
   switch (known.kind) {
     case 'sheet-adopted':
     case 'shim-measured':
+    case 'spare-shim':
     case 'note':
       return [];
     case 'struck-out':

@@ -140,6 +140,7 @@ const rows: { readonly [K in EntryKind]: Writer<K> } = {
     what: `${placeName(bench, data.valve)}, after two turns`,
     value: `${data.result}: ${data.seen}${data.lash === undefined ? '' : `, gap ${data.lash.text}`}`,
   }),
+  'spare-shim': (_, data) => ({ what: 'Spare shim in the box', value: data.shim.text }),
   'shim-measured': (bench, data) => ({
     what: `${placeName(bench, data.valve)}, gap and shim as found`,
     value: `gap ${data.lash.text}, shim ${data.shim.text}`,

@@ -35,6 +35,7 @@ const sectionOf: Readonly<Record<EntryKind, SectionKey>> = {
   'valve-set': 'valves',
   'valve-rechecked': 'valves',
   'shim-measured': 'valves',
+  'spare-shim': 'valves',
   skipped: 'notes',
   note: 'notes',
   'struck-out': 'notes',

@@ -103,6 +103,21 @@ function poolView(
   };
 }
 
+interface Spare {
+  readonly entry: string;
+  readonly text: string;
+  readonly thickness: Length;
+}
+
+/** Loose shims on hand, in the order in which they were noted. */
+function sparesOf(bench: Bench): readonly Spare[] {
+  return bench.state.entries.flatMap(({ entry, reading, struck }) => {
+    if (struck !== undefined || !reading.understood || reading.known.kind !== 'spare-shim') return [];
+    const { shim } = reading.known.data;
+    return [{ entry: entry.id, text: shim.text, thickness: shim.value as Length }];
+  });
+}
+
 /** The shim choice; undefined for an engine without shims. */
 export function shimsView(bench: Bench): ShimsView | undefined {
   const gear = bench.engine.valveGear;
@@ -111,6 +126,7 @@ export function shimsView(bench: Bench): ShimsView | undefined {
   if (gear === undefined || stock === undefined || (place !== 'shim-over-bucket' && place !== 'shim-under-bucket'))
     return undefined;
   const known = measurements(bench);
+  const spares = sparesOf(bench);
   const all = valvesOf(bench.engine);
   const sides = { intake: target(gear.lash?.intake, stock), exhaust: target(gear.lash?.exhaust, stock) };
   const places = all.flatMap((valve): ShimPlace[] => {
@@ -121,6 +137,7 @@ export function shimsView(bench: Bench): ShimsView | undefined {
       : [{ id: valveKey(valve), measured: one.lash, old: one.shim, ...side }];
   });
   const base = {
+    spares: spares.map(({ entry, text }) => ({ entry, text })),
     measured: all.map((valve) => {
       const one = known.get(valveKey(valve));
       return {
@@ -147,7 +164,7 @@ export function shimsView(bench: Bench): ShimsView | undefined {
     };
   const pool = planShims({
     places,
-    spares: [],
+    spares: spares.map((spare) => spare.thickness),
     buyable: { thinnest: stock.thinnest.value, thickest: stock.thickest.value, step: stock.step.value },
     rounding: stock.rounding,
   });

@@ -127,4 +127,27 @@ describe('shims', () => {
     expect(shims.buy).toEqual([]);
     expect(shims.choices.every((choice) => choice.from === 'its own shim stays')).toBe(true);
   });
+
+  it('takes a spare from the box before it buys, and buys again when the spare is struck out', () => {
+    const scribe = new Scribe(engineOf(SHEETS.four));
+    const gear = scribe.engine.valveGear!;
+    const old = gear.shims!.thinnest.value + 4 * gear.shims!.step.value;
+    const metres = (value: number) => ({ text: `${(value * 1000).toFixed(3)} mm`, value, unit: 'm' as const });
+    valvesOf(scribe.engine).forEach((valve, place) => {
+      const { low, high } = gear.lash![valve.kind].cold!.window;
+      // One valve is out by four steps; all others lie in the middle of their window.
+      const gap = (low! + high!) / 2 + (place === 0 ? 4 * gear.shims!.step.value : 0);
+      scribe.write({ kind: 'shim-measured', data: { valve, lash: metres(gap), shim: metres(old) } });
+    });
+    expect(valvesView(scribe.bench).shims?.buy).toHaveLength(1);
+    const spare = scribe.append({
+      kind: 'spare-shim',
+      data: { shim: metres(old + 4 * gear.shims!.step.value) },
+    });
+    const shims = valvesView(scribe.bench).shims!;
+    expect(shims.buy).toEqual([]);
+    expect(shims.choices[0]?.from).toBe('a spare from the box');
+    scribe.write({ kind: 'struck-out', data: { entry: spare, reason: 'lost' } });
+    expect(valvesView(scribe.bench).shims?.buy).toHaveLength(1);
+  });
 });

@@ -221,6 +221,8 @@ export interface CrankStopView {
   readonly map: Figure;
 }
 export interface ShimsView {
+  /** Loose shims on hand; `entry` is what to strike out when one is gone. */
+  readonly spares: readonly { readonly entry: string; readonly text: string }[];
   readonly measured: readonly {
     readonly valve: ValveId;
     readonly key: string;

@@ -299,6 +299,8 @@ describe('parts and valves', () => {
   });
 
   it('records a measured shim', () => records(given([]), command('shim-measured')));
+  it('records a spare shim, and another of the same size beside it', () =>
+    records(given([command('spare-shim')]), command('spare-shim')));
 });
 
 describe('the record itself', () => {

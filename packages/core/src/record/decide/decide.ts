@@ -44,6 +44,7 @@ export function decide(state: RecordState, command: Command): Decision {
     case 'skipped':
       return decideSkipped(state, command.data);
     case 'note':
+    case 'spare-shim':
       return record(command);
     case 'struck-out':
       return decideStruck(state, command.data);

@@ -131,6 +131,7 @@ export const SHAPES: { readonly [K in EntryKind]: Guard<EntryData[K]> } = {
     lash: optional(reading),
     seen: words,
   }),
+  'spare-shim': object<EntryData['spare-shim']>({ shim: reading }),
   'shim-measured': object<EntryData['shim-measured']>({ valve, lash: reading, shim: reading }),
   note: object<EntryData['note']>({ about: text(NAME), text: reason }),
   skipped: object<EntryData['skipped']>({ what: filledText(NAME * 3), reason }),

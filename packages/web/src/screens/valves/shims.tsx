@@ -4,6 +4,7 @@ import { Said } from '../../shell/index.js';
 import type { Desk } from './desk.js';
 import { MeasureShim } from './measure-shim.js';
 import { ShimTables } from './shim-tables.js';
+import { SpareShims } from './spare-shims.js';
 
 /** Every gap and shim as found, then one choice over all valves with the fewest bought. */
 export function Shims({ desk }: { readonly desk: Desk }) {
@@ -30,6 +31,7 @@ export function Shims({ desk }: { readonly desk: Desk }) {
         <>
           <Hindrances hindrances={shims.hindrances.map((words) => ({ code: 'shims', words }))} />
           <ShimTables shims={shims} measure={setMeasuring} />
+          <SpareShims desk={desk} shims={shims} />
         </>
       )}
       <Said recorder={desk.recorder} />
