@@ -1,4 +1,4 @@
-/** Protrusion of liners above the block: spread of one liner, steps between neighbours, and the seal that sets it. */
+/** Protrusion of liners above the block: spread of one liner, steps between neighbours. */
 import { atMost } from './decision.js';
 import { mean, spread } from './repeats.js';
 
@@ -23,7 +23,3 @@ export function runsOneWay(means: readonly number[]): boolean {
 }
 
 export const spreadOfEach = (liners: readonly (readonly number[])[]): readonly number[] => liners.map(spread);
-
-/** The thickest seal that brings a liner no higher than the target; undefined when even the thinnest is too thick. */
-export const thickestSealBelow = (bare: number, target: number, seals: readonly number[]): number | undefined =>
-  [...seals].sort((a, b) => b - a).find((seal) => atMost(bare + seal, target));

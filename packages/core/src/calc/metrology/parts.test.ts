@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { runsOneWay, thickestSealBelow } from './liners.js';
+import { runsOneWay } from './liners.js';
 import { mm, refusal, values } from './run.suite.js';
 
 describe('wear', () => {
@@ -101,27 +101,6 @@ describe('liners', () => {
         [1, 2, 1],
       ].map(runsOneWay),
     ).toEqual([true, true, true, false]);
-  });
-  it('take the thickest seal that is not too thick', () => {
-    expect(thickestSealBelow(0.1, 0.2, [0.08, 0.1, 0.12])).toBe(0.1);
-    expect(thickestSealBelow(0.1, 0.2, [0.12])).toBeUndefined();
-  });
-  it('may each have their own', () => {
-    const found = values('liner-seal', {
-      bare: mm([0.1, 0.05]),
-      target: '0.23 mm',
-      seals: mm([0.122, 0.17]),
-      choice: 'each',
-    });
-    expect(found).toMatchObject({
-      wanted: [expect.closeTo(0.13, 9), expect.closeTo(0.18, 9)],
-      chosen: [expect.closeTo(0.122, 9), expect.closeTo(0.17, 9)],
-      protrusions: [expect.closeTo(0.222, 9), expect.closeTo(0.22, 9)],
-    });
-  });
-  it('without a fitting seal are refused; one liner has no step', () => {
-    expect(refusal('liner-seal', { bare: mm([0.1]), target: '0.2 mm', seals: mm([0.2]) })).toMatch(/even the thinnest/);
-    expect(values('liner-seal', { bare: mm([0.1]), target: '0.3 mm', seals: mm([0.2]) }).largestStep).toBeUndefined();
   });
 });
 

@@ -3,7 +3,7 @@ import { answer, defineCalculation } from '../../catalogue/index.js';
 import { angleOf, type Complex, length, times } from '../complex.js';
 import { shakingOf } from '../shaking.js';
 import { angleOut, coupleOut, forceOut, massOut, size } from './inputs.js';
-import { layout, layoutOf, seenFromFront } from './layout.js';
+import { inlineFour, layout, layoutOf, seenFromFront } from './layout.js';
 
 const phase = (symbol: string, what: string) =>
   ({
@@ -51,16 +51,7 @@ export const balanceShafts = defineCalculation({
   ],
   sources: ['khurmi-balance', 'derived-here'],
   example: {
-    inputs: {
-      throwAngles: ['0 deg', '180 deg', '180 deg', '0 deg'],
-      bankAngles: ['0 deg'],
-      positions: ['0 mm', '100 mm', '200 mm', '300 mm'],
-      reciprocating: ['0.62 kg'],
-      stroke: '87 mm',
-      rodLength: '145 mm',
-      crankSpeed: '6000 rpm',
-      shaftRadius: '20 mm',
-    },
+    inputs: { ...inlineFour, shaftRadius: '20 mm' },
     outputs: {
       secondaryAhead: '6388 N',
       secondaryBack: '6388 N',

@@ -53,6 +53,17 @@ export const layout = {
   },
 } as const;
 
+/** An invented inline four, for the examples. */
+export const inlineFour = {
+  throwAngles: ['0 deg', '180 deg', '180 deg', '0 deg'],
+  bankAngles: ['0 deg'],
+  positions: ['0 mm', '100 mm', '200 mm', '300 mm'],
+  reciprocating: ['0.62 kg'],
+  stroke: '87 mm',
+  rodLength: '145 mm',
+  crankSpeed: '6000 rpm',
+} as const;
+
 export interface Layout {
   readonly throws: readonly Throw[];
   readonly sizes: CrankSizes;

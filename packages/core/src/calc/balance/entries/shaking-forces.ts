@@ -3,7 +3,7 @@ import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import { exactPeaks, type Peak } from '../exact-shaking.js';
 import { type Ellipse, ellipseOf, shakingOf } from '../shaking.js';
 import { angleOut, coupleOut, forceOut, place } from './inputs.js';
-import { layout, layoutOf, seenFromFront } from './layout.js';
+import { inlineFour, layout, layoutOf, seenFromFront } from './layout.js';
 
 const at = (symbol: string, what: string) =>
   ({ ...angleOut(symbol, `crank angle at which the ${what} is first largest`), optional: true }) as const;
@@ -62,15 +62,7 @@ export const shakingForces = defineCalculation({
   ],
   sources: ['khurmi-balance', 'derived-here'],
   example: {
-    inputs: {
-      throwAngles: ['0 deg', '180 deg', '180 deg', '0 deg'],
-      bankAngles: ['0 deg'],
-      positions: ['0 mm', '100 mm', '200 mm', '300 mm'],
-      reciprocating: ['0.62 kg'],
-      stroke: '87 mm',
-      rodLength: '145 mm',
-      crankSpeed: '6000 rpm',
-    },
+    inputs: inlineFour,
     outputs: { primaryForce: '0 N', secondaryForce: '12777 N', primaryCouple: '0 N·m' },
     from: 'textbook result 4·m·r·ω²·r/l (reference row MO-39)',
   },

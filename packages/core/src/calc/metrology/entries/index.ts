@@ -18,7 +18,7 @@ import { gasketGrade } from './gasket-grade.js';
 import { gaugeStudy, gaugeStudyOfNumbers } from './gauge-study.js';
 import { instrumentCorrection, twoStandards } from './instrument-correction.js';
 import { lineFit, lineFitOfNumbers } from './line-fit.js';
-import { linerProtrusion, linerSeal } from './liners.js';
+import { linerProtrusion } from './liners.js';
 import { lobedShaft } from './lobes.js';
 import { outlierCalculations } from './outliers.js';
 import { plateChange } from './plate-change.js';
@@ -74,7 +74,6 @@ export const metrologyCalculations: readonly Calculation[] = [
   conicity,
   wearLimit,
   linerProtrusion,
-  linerSeal,
   gasketGrade,
   plateChange,
   compressionSpread,

@@ -1,7 +1,6 @@
-import type { Length } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import { atMost } from '../decision.js';
-import { runsOneWay, STEP_RULES, spreadOfEach, stepsBetween, thickestSealBelow } from '../liners.js';
+import { runsOneWay, STEP_RULES, spreadOfEach, stepsBetween } from '../liners.js';
 import { mean } from '../repeats.js';
 import { asLength, asLengths, lengths, maybeLength } from './flavour.js';
 import { limitInputs, upsideDown } from './limit-inputs.js';
@@ -133,69 +132,3 @@ export const linerProtrusion = defineCalculation({
   },
 });
 const word = (kept: boolean | undefined): string => (kept === undefined ? 'no data' : kept ? 'in' : 'out');
-
-export const linerSeal = defineCalculation({
-  id: 'metrology.liner-seal',
-  subject: 'metrology',
-  title: 'Seal under wet liners from the protrusion without one',
-  summary: 'The thickest seal on the shelf that lifts no liner above the target, one for all or one for each.',
-  inputs: {
-    bare: { ...lengths.input, symbol: 'p', meaning: 'protrusion of each liner without a seal', list: true },
-    target: { ...lengths.input, symbol: 'P', meaning: 'highest protrusion wanted with the seal' },
-    seals: { ...lengths.size, symbol: 's', meaning: 'thicknesses of the seals to be had', list: true },
-    choice: {
-      kind: 'choice',
-      symbol: 'for',
-      meaning: 'one thickness for all liners of the bank, or the best for each',
-      choices: ['one-for-all', 'each'],
-      default: 'one-for-all',
-    },
-  },
-  outputs: {
-    wanted: {
-      ...lengths.output,
-      symbol: 's*',
-      meaning: 'seal that would reach the target exactly, for the highest liner (or each)',
-      list: true,
-    },
-    chosen: { ...lengths.output, symbol: 's', meaning: 'seal to fit (or for each liner)', list: true },
-    protrusions: { ...lengths.output, symbol: 'P', meaning: 'protrusion of each liner with it', list: true },
-    largestStep: { ...lengths.output, symbol: 'step', meaning: 'largest step between neighbours then', optional: true },
-  },
-  formula: 's* = P − p of the highest liner; s = thickest seal not above s*',
-  assumptions: ['The seal is squeezed as the maker allows for in the target.'],
-  sources: ['liner-seal'],
-  example: {
-    inputs: {
-      bare: ['0.10 mm', '0.08 mm'],
-      target: '0.23 mm',
-      seals: ['0.087 mm', '0.102 mm', '0.122 mm', '0.147 mm'],
-    },
-    outputs: {
-      wanted: ['0.13 mm'],
-      chosen: ['0.122 mm'],
-      protrusions: ['0.222 mm', '0.202 mm'],
-      largestStep: '0.020 mm',
-    },
-    from: 'reference row O-39; the seals beside 0.122 mm are invented',
-  },
-  compute: (v) => {
-    const highest = Math.max(...v.bare) as Length;
-    const decides = v.choice === 'each' ? v.bare : [highest];
-    const chosen = decides.map((bare) => thickestSealBelow(bare, v.target, v.seals));
-    if (chosen.includes(undefined))
-      return conflict(['bare', 'target', 'seals'], 'even the thinnest seal lifts a liner above the target');
-    const fitted = chosen as number[];
-    const each = v.bare.map((bare, at) => bare + fitted[v.choice === 'each' ? at : 0]!);
-    const steps = stepsBetween(
-      each.map((one) => [one]),
-      'means',
-    );
-    return answer({
-      wanted: asLengths(decides.map((bare) => v.target - bare)),
-      chosen: asLengths(fitted),
-      protrusions: asLengths(each),
-      largestStep: steps.length === 0 ? undefined : asLength(Math.max(...steps)),
-    });
-  },
-});

@@ -1,3 +1,4 @@
+import type { Length } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation, reversedEnds } from '../../catalogue/index.js';
 import { linerSeals, type NoSeals } from '../liner-seals.js';
 import { lengthOut, signedLength, size, tooMany } from './fit-inputs.js';
@@ -40,6 +41,10 @@ export const linerSealsEntry = defineCalculation({
     sealOf: { kind: 'count', symbol: 'j', meaning: 'seal of each liner, from 1 in the order of the list', list: true },
     thicknesses: { ...lengthOut('t*', 'their thicknesses', 3), list: true },
     protrusions: { ...lengthOut('p', 'protrusion of each liner with its seal', 3), list: true },
+    wanted: {
+      ...lengthOut('p₂−p₀', 'seal that would bring each liner to the highest protrusion exactly', 3),
+      list: true,
+    },
     step: lengthOut('max|pᵢ−pᵢ₊₁|', 'largest difference between neighbours', 3),
     total: lengthOut('Σ(p₂−p)', 'how far the liners stay below the highest protrusion, together', 3),
     bound: lengthOut('bound', 'the same with each liner decided alone: no choice of seals has less', 3),
@@ -59,7 +64,12 @@ export const linerSealsEntry = defineCalculation({
       stepLimit: '0.04 mm',
       steps: 'one-way',
     },
-    outputs: { thicknesses: ['0.122 mm', '0.122 mm'], protrusions: ['0.222 mm', '0.202 mm'], step: '0.020 mm' },
+    outputs: {
+      thicknesses: ['0.122 mm', '0.122 mm'],
+      wanted: ['0.130 mm', '0.150 mm'],
+      protrusions: ['0.222 mm', '0.202 mm'],
+      step: '0.020 mm',
+    },
     from: 'reference row O-39; the other two thicknesses are invented',
   },
   compute: (v) => {
@@ -75,6 +85,7 @@ export const linerSealsEntry = defineCalculation({
     });
     if (!found.ok) return faultOf(found.fault);
     const { sealOf, ...lengths } = found.value;
-    return answer({ ...lengths, sealOf: fromOne(sealOf), thicknesses: sealOf.map((one) => v.seals[one]!) });
+    const wanted = v.bare.map((one) => (high - one) as Length);
+    return answer({ ...lengths, wanted, sealOf: fromOne(sealOf), thicknesses: sealOf.map((one) => v.seals[one]!) });
   },
 });
