@@ -409,6 +409,13 @@ describe('shims', () => {
       // 2.50 + 0.10 - 0.19 = 2.41, in steps of 0.02 from 2.20: 2.40 or 2.42, by hand; nobody else gives such a shim away.
       expect(await page.locator('[data-buy]').textContent()).toMatch(/^1 × 2\.4[02] mm$/);
       await page.getByText('No choice with fewer than 1 bought shim keeps').waitFor();
+      // A spare of that size in the box is taken before anything is bought.
+      const wanted = /2\.4[02]/.exec((await page.locator('[data-buy]').textContent()) ?? '')?.[0] ?? '';
+      await page.getByRole('button', { name: 'Note spare shims' }).click();
+      await key(page, wanted);
+      await page.locator('[data-buy]', { hasText: 'Nothing' }).waitFor();
+      await look(page, `valves-shim-spares-${name}`);
+      await page.getByRole('button', { name: 'No more spares' }).click();
       await page.getByRole('button', { name: 'Stop by stop' }).click();
       await page.waitForTimeout(afterBounce);
       await pedal(page, 1);
