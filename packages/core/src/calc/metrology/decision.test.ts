@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { accepts, conformance, nearestLimit, verdictOf, zoneOf } from './decision.js';
+import { accepts, atMost, conformance, nearestLimit, verdictOf, zoneOf } from './decision.js';
+import { guardOf } from './judge.js';
 import { refusal, result, values } from './run.suite.js';
 
 const window = { low: '9.9', high: '10.1' };
@@ -197,5 +198,23 @@ describe('acceptance limits', () => {
   it('widen by the guard band where nonconformity must be proven', () => {
     const found = verdict({ rule: 'guarded-rejection', ...window, expanded: '0.02' });
     expect(found).toMatchObject({ acceptFrom: expect.closeTo(9.88, 9), acceptTo: expect.closeTo(10.12, 9) });
+  });
+});
+
+describe('the rounding guard', () => {
+  it('takes 0.059999999999997 and 74.06 − 74 for 0.060, and a real difference for one', () => {
+    expect(nearestLimit(0.059999999999997, { low: 0.06 })).toMatchObject({ distance: 0 });
+    expect(nearestLimit(74.06 - 74, { high: 0.06 })).toMatchObject({ distance: 0 });
+    expect(nearestLimit(0.0600001, { high: 0.06 })?.distance).toBeLessThan(0);
+    expect([atMost(1000.0000001, 1000), atMost(1000.00001, 1000), atMost(5e-13, 0), atMost(2e-12, 0)]).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
+  });
+  it('the simple rule has no guard band, whatever U is', () => {
+    expect(guardOf({ rule: 'simple', expanded: 1, guardFactor: 1 })).toBeUndefined();
+    expect(guardOf({ rule: 'guarded', expanded: 2, guardFactor: 0.5 })).toBe(1);
   });
 });

@@ -40,6 +40,9 @@ describe('a gauge study', () => {
     expect(study(readings, { tolerance: '20', spread: '5.15' }).percentTolerance).toBeCloseTo((515 * gauge) / 20, 6);
     expect(study(readings).percentTolerance).toBeUndefined();
   });
+  it('a range above D4 times the mean range points to a slip (two trials: 3.267, printed 3.27)', () => {
+    expect(study([2, 4, 3, 4, 3, 5, 3, 6]).rangeLimit).toBeCloseTo(0.5 * 3.267, 3);
+  });
   it('takes people who scatter no more than the gauge as alike', () => {
     expect(
       studyByRanges([

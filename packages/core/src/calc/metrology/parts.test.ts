@@ -172,6 +172,13 @@ describe('compression', () => {
     expect(of()).toEqual(['2 and 3']);
     expect(of([2, 2])).toEqual([]);
   });
+  it('in three banks are counted through', () => {
+    const low = kpa([900, 500, 500, 500, 900, 900, 500, 500]);
+    expect(values('compression-spread', { pressures: low, share: '70 %', banks: [2, 2, 4] }).lowNeighbours).toEqual([
+      '3 and 4',
+      '7 and 8',
+    ]);
+  });
   it('wet: a rise of a tenth is clear, less is a valve', () => {
     const of = (wet: number) =>
       values('compression-spread', { pressures: kpa([1000, 500, 990]), share: '70 %', wet: kpa([1050, wet, 1000]) })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { budgetOf, wholeDegrees } from './budget.js';
 import { rectanglePairCoverage } from './coverage.js';
 import { modelDoubt } from './model-doubt.js';
 import { refusal, result, values } from './run.suite.js';
@@ -22,6 +23,23 @@ describe('an uncertainty budget', () => {
     expect(found.coverage).toBeCloseTo(2.179, 3);
     expect(found.shares).toEqual([expect.closeTo(36, 9), expect.closeTo(64, 9)]);
     expect(found.contributions).toEqual([3, 4]);
+  });
+  it('of a result without any doubt has infinite degrees and no shares', () => {
+    expect(budgetOf([{ standard: 0, sensitivity: 1, degrees: 3 }])).toEqual({
+      contributions: [0],
+      combined: 0,
+      shares: [0],
+      effectiveDegrees: Number.POSITIVE_INFINITY,
+    });
+  });
+  it('that no inputs can have is none; one that only rounding makes negative is 0', () => {
+    const line = { standard: 1, sensitivity: 1, degrees: 5 };
+    const opposed = (coefficient: number) => budgetOf([line, line], [{ one: 0, other: 1, coefficient }]);
+    expect(opposed(-1.001)).toBeUndefined();
+    expect(opposed(-1 - 1e-14)?.combined).toBe(0);
+  });
+  it('a whole number of degrees stays whole through rounding', () => {
+    expect([wholeDegrees(15.999999999999998), wholeDegrees(15.99), wholeDegrees(0.2)]).toEqual([16, 15, 1]);
   });
   it('takes less than one degree as one', () => {
     expect(values('budget-of-numbers', { standards: ['1'], degrees: ['0.5'] }).wholeDegrees).toBe(1);
