@@ -638,9 +638,9 @@ export const BIBLIOGRAPHY = {
   },
   'clearance-rule': {
     title: 'Bearing maker’s leaflet on oil clearance for each inch of shaft, re-posted text',
-    locator: 'example for a 2.000 in journal',
+    locator: 'example for a 2.000 in journal; thread 2390, page 6',
     standing: 'read',
-    address: 'mightyram50.net, printthread t=2390, page 6',
+    address: 'https://mightyram50.net/',
   },
   'shigley-bearing': {
     title: 'Mechanical Engineering Design',
@@ -690,7 +690,7 @@ export const BIBLIOGRAPHY = {
     author: 'US Department of the Army',
     locator: 'section 5, p. 13',
     standing: 'read',
-    address: 'waterstorage.tpub.com',
+    address: 'https://waterstorage.tpub.com/',
   },
   'journal-form': {
     title: 'Service data: crankshaft out-of-round and taper, 2005 3.5 L V6',
@@ -700,9 +700,8 @@ export const BIBLIOGRAPHY = {
   },
   'thread-gauge': {
     title: 'Engine manual of an industrial 4.3 L V6: clearance by plastic thread',
-    locator: 'p. 92',
-    standing: 'read',
-    address: 'Doosan G643E, and three car manuals named in cases/bearings.json',
+    locator: 'p. 92; read in a copy whose address was not kept, with three car manuals named in cases/bearings.json',
+    standing: 'recalled',
   },
   'end-float': {
     title: 'Service data: crankshaft thrust clearance, 2007 3.5 L V6',
