@@ -150,8 +150,8 @@ describe('tightening a head', () => {
     const engine = await readyToTighten(one.page);
     const two = await bench.device(phone, { person: 'Ben' });
     await two.page.goto(engine);
-    const station = two.page.getByRole('link', { name: /^Tighten/ }).filter({ hasText: 'stage' });
-    await station.filter({ hasText: '1 of 4, stage 1 of 2' }).waitFor();
+    const station = two.page.getByRole('link', { name: /^Tighten/ });
+    await station.filter({ hasText: 'not begun, 8 acts' }).waitFor();
     await pedal(one.page, 1);
     await station.filter({ hasText: '2 of 4, stage 1 of 2' }).waitFor();
     expectQuiet(two);
