@@ -2,7 +2,7 @@ import { type Acceleration, type Length, mm, type Speed } from '../../../quantit
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import { type SplineEnds, splineAt, splineThrough } from '../../numeric/index.js';
 import { liftTable } from '../lift-table.js';
-import { angles, crankSpeed, lifts, shownLift, tableFault, wheel } from './lobe-inputs.js';
+import { angles, crankSpeed, lifts, shownLift, shownMotion, tableFault, wheel } from './lobe-inputs.js';
 
 const endSlope = {
   kind: 'length',
@@ -41,24 +41,7 @@ export const liftSpline = defineCalculation({
       list: true,
     },
     bend: { ...shownLift, symbol: 'h″', meaning: 'second derivative, lift for each radian squared', list: true },
-    velocity: {
-      kind: 'speed',
-      symbol: 'v',
-      meaning: 'lift velocity at the speed',
-      unit: 'm/s',
-      places: 4,
-      list: true,
-      optional: true,
-    },
-    acceleration: {
-      kind: 'acceleration',
-      symbol: 'a',
-      meaning: 'lift acceleration at the speed',
-      unit: 'm/s2',
-      places: 1,
-      list: true,
-      optional: true,
-    },
+    ...shownMotion,
   },
   formula: 'cubic pieces with like slope and bend at each reading; v = h′·ω; a = h″·ω²',
   assumptions: [

@@ -9,6 +9,27 @@ export const wheel = { kind: 'angle', unit: 'deg', range: { from: degrees(-720),
 export const lift = { kind: 'length', unit: 'mm', range: { from: 0, to: mm(100) } } as const;
 export const shownAngle = { kind: 'angle', unit: 'deg', places: 2 } as const;
 export const shownLift = { kind: 'length', unit: 'mm', places: 3 } as const;
+/** Velocity and acceleration of the lift; absent where no crank speed is given. */
+export const shownMotion = {
+  velocity: {
+    kind: 'speed',
+    symbol: 'v',
+    meaning: 'lift velocity at the speed',
+    unit: 'm/s',
+    places: 4,
+    list: true,
+    optional: true,
+  },
+  acceleration: {
+    kind: 'acceleration',
+    symbol: 'a',
+    meaning: 'lift acceleration at the speed',
+    unit: 'm/s2',
+    places: 1,
+    list: true,
+    optional: true,
+  },
+} as const;
 
 export const angles = {
   ...wheel,

@@ -9,7 +9,7 @@ import {
 } from '../../../quantity/index.js';
 import { answer, conflict, defineCalculation } from '../../catalogue/index.js';
 import { type Exponents, lobeAt, lobeCoefficients, meanLiftShare } from '../polynomial-lobe.js';
-import { crankSpeed, shownLift, wheel } from './lobe-inputs.js';
+import { crankSpeed, shownLift, shownMotion, wheel } from './lobe-inputs.js';
 
 const exponent = { kind: 'ratio', unit: '', range: { above: 2, to: 200 } } as const;
 const coefficient = { kind: 'ratio', unit: '', places: 5 } as const;
@@ -67,24 +67,7 @@ export const polynomialLobe = defineCalculation({
     lift: { ...shownLift, symbol: 'h', meaning: 'lift at each angle', list: true },
     velocityShare: { ...coefficient, symbol: 'h′', meaning: 'first derivative of h/L by x = θ/(d/2)', list: true },
     bendShare: { ...coefficient, symbol: 'h″', meaning: 'second derivative of h/L by x = θ/(d/2)', list: true },
-    velocity: {
-      kind: 'speed',
-      symbol: 'v',
-      meaning: 'lift velocity at the speed',
-      unit: 'm/s',
-      places: 4,
-      list: true,
-      optional: true,
-    },
-    acceleration: {
-      kind: 'acceleration',
-      symbol: 'a',
-      meaning: 'lift acceleration at the speed',
-      unit: 'm/s2',
-      places: 1,
-      list: true,
-      optional: true,
-    },
+    ...shownMotion,
     meanShare: { ...coefficient, symbol: 'mean/L', meaning: 'mean lift over the duration as a share of the peak' },
   },
   formula: 'h/L = 1 + C2·x² + Cp·x^p + Cq·x^q + Cr·x^r, x = θ/(d/2); 0 with three derivatives at x = 1',

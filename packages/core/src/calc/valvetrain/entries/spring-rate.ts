@@ -1,13 +1,4 @@
-import {
-  type Force,
-  kilogramsPerCubicMetre,
-  type Length,
-  megapascals,
-  mm,
-  type Outcome,
-  type Ratio,
-  type Stiffness,
-} from '../../../quantity/index.js';
+import { type Force, type Length, mm, type Outcome, type Ratio, type Stiffness } from '../../../quantity/index.js';
 import { answer, type Conflict, conflict, defineCalculation } from '../../catalogue/index.js';
 import {
   activeMass,
@@ -19,7 +10,7 @@ import {
   springStress,
   surge,
 } from '../spring.js';
-import { height, load, shownLength } from './spring-inputs.js';
+import { height, load, shownLength, wireMaterial } from './spring-inputs.js';
 
 const diameter = { ...height, range: { above: 0, to: mm(500) }, optional: true } as const;
 const coils = { kind: 'ratio', unit: '', range: { above: 0, to: 500 }, optional: true } as const;
@@ -53,22 +44,7 @@ export const springRate = defineCalculation({
       choices: SPRING_ENDS,
       default: 'squared-ground',
     },
-    shearModulus: {
-      kind: 'pressure',
-      symbol: 'G',
-      meaning: 'shear modulus of the wire',
-      unit: 'GPa',
-      range: { above: 0, to: megapascals(500_000) },
-      default: megapascals(79_300),
-    },
-    density: {
-      kind: 'density',
-      symbol: 'ρ',
-      meaning: 'density of the wire',
-      unit: 'kg/m3',
-      range: { above: 0, to: kilogramsPerCubicMetre(25_000) },
-      default: kilogramsPerCubicMetre(7850),
-    },
+    ...wireMaterial,
     load: { ...load, symbol: 'F', meaning: 'load for the stress of the wire', optional: true },
   },
   outputs: {

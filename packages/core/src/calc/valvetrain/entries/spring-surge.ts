@@ -1,7 +1,7 @@
-import { type Frequency, kilogramsPerCubicMetre, megapascals, mm, type Ratio, rpm } from '../../../quantity/index.js';
+import { type Frequency, mm, type Ratio, rpm } from '../../../quantity/index.js';
 import { answer, defineCalculation } from '../../catalogue/index.js';
 import { activeMass, springRate, surge } from '../spring.js';
-import { height, mass, rateInput } from './spring-inputs.js';
+import { height, mass, rateInput, wireMaterial } from './spring-inputs.js';
 
 const spring = { ...height, range: { above: 0, to: mm(500) } } as const;
 const CAM_TURN = 4 * Math.PI;
@@ -26,22 +26,7 @@ export const springSurge = defineCalculation({
       unit: '',
       range: { above: 0, to: 500 },
     },
-    shearModulus: {
-      kind: 'pressure',
-      symbol: 'G',
-      meaning: 'shear modulus of the wire',
-      unit: 'GPa',
-      range: { above: 0, to: megapascals(500_000) },
-      default: megapascals(79_300),
-    },
-    density: {
-      kind: 'density',
-      symbol: 'ρ',
-      meaning: 'density of the wire',
-      unit: 'kg/m3',
-      range: { above: 0, to: kilogramsPerCubicMetre(25_000) },
-      default: kilogramsPerCubicMetre(7850),
-    },
+    ...wireMaterial,
     rate: { ...rateInput, meaning: 'measured rate, instead of that of the wire', optional: true },
     activeMass: {
       ...mass,
