@@ -292,8 +292,116 @@ export interface InspectionLimit {
     readonly grade?: string;
     readonly depth?: Stated<Length>;
   };
+  /**
+   * The size of `assess/features` that this row limits, e.g. `cylinder-bore.taper`, where the sheet says so; else it is
+   * found from `part` and `what`.
+   */
+  readonly property?: string;
+  /** How the maker forms the figure (a rule of out-of-round or taper, e.g. `same-height-radial`); part of the limit. */
+  readonly rule?: string;
   readonly from: From;
   readonly note?: string;
+}
+
+/** Where bores and journals are measured, and what the parts are made of, where the sheet says so. */
+export interface Inspection {
+  /** Depths from the deck, top first. */
+  readonly boreHeights?: readonly { readonly name: string; readonly depth?: Stated<Length> }[];
+  readonly boreDirections?: readonly string[];
+  readonly mainJournals?: number;
+  readonly camJournals?: number;
+  /** Main bearing that carries the thrust faces, from the front. */
+  readonly thrustAt?: number;
+  /** Height from the skirt's lower edge at which the piston is measured. */
+  readonly pistonHeight?: Stated<Length>;
+  /** Depth at which rings are gapped. */
+  readonly ringDepth?: Stated<Length>;
+  readonly materials?: {
+    readonly block?: Material;
+    readonly liner?: Material;
+    readonly head?: Material;
+    readonly piston?: Material;
+    readonly crankshaft?: Material;
+    readonly rod?: Material;
+  };
+}
+export type Material = 'cast-iron' | 'steel' | 'aluminium';
+
+/** One part that can be had. Its place in the sheet says what for. */
+export interface StockPart {
+  readonly id: string;
+  readonly name: string;
+  readonly partNumber?: string;
+  /** Pieces on hand; absent: can be bought as often as needed. */
+  readonly count?: number;
+  /** Price of one, in the shop's own money; for comparing only. */
+  readonly price?: number;
+  readonly from: From;
+}
+export interface PistonStock extends StockPart {
+  /** On diameter; 0 is standard. */
+  readonly oversize: Length;
+  readonly skirt?: Window<Length>;
+  readonly grade?: string;
+}
+export interface ShellStock extends StockPart {
+  /** Of the journal; 0 is standard. */
+  readonly undersize: Length;
+  /** Wall of one half at its middle. */
+  readonly wall: Window<Length>;
+  readonly grade?: string;
+}
+export interface ThicknessStock extends StockPart {
+  readonly thickness: Length;
+}
+export interface HeadGasketStock extends ThicknessStock {
+  /** Piston protrusion for which the maker gives this one. */
+  readonly protrusion?: Window<Length>;
+  readonly bore?: Length;
+}
+export interface RingStock extends StockPart {
+  readonly oversize: Length;
+  /** Gap as delivered, in a bore of the nominal size. */
+  readonly gap?: Window<Length>;
+  readonly ring: 'top' | 'second' | 'oil';
+}
+/** Printed chart: which shell grade goes with which housing and journal mark. */
+export interface GradeChart {
+  readonly for: 'main' | 'rod';
+  readonly rows: readonly { readonly housing: string; readonly journal: string; readonly shell: string }[];
+  readonly from: From;
+}
+/** What can be bought or lies on the bench. */
+export interface Stock {
+  readonly pistons: readonly PistonStock[];
+  readonly mainShells: readonly ShellStock[];
+  readonly rodShells: readonly ShellStock[];
+  readonly thrustWashers: readonly ThicknessStock[];
+  readonly headGaskets: readonly HeadGasketStock[];
+  readonly springShims: readonly ThicknessStock[];
+  readonly linerShims: readonly ThicknessStock[];
+  readonly rings: readonly RingStock[];
+  readonly gradeCharts: readonly GradeChart[];
+}
+/** What the machine shop is told besides sizes, and what may not be passed. */
+export interface Machining {
+  /** Cutting allowance that a bore needs to clean up, on diameter. */
+  readonly boreCleanUp?: Stated<Length>;
+  readonly honeAllowance?: Stated<Length>;
+  readonly journalCleanUp?: Stated<Length>;
+  readonly boreFinish?: string;
+  readonly journalFinish?: string;
+  readonly deckFinish?: string;
+  readonly torquePlate?: string;
+  /** Smallest deck height, head thickness and bore wall that may be left. */
+  readonly leastDeckHeight?: Stated<Length>;
+  readonly leastHeadThickness?: Stated<Length>;
+  readonly leastBoreWall?: Stated<Length>;
+  /** Ring gap asked for per unit of bore, e.g. 0.0040 (in/in). */
+  readonly ringGapFactor?: { readonly top?: Stated<Ratio>; readonly second?: Stated<Ratio> };
+  /** Largest difference between the two halves of one bearing. */
+  readonly widestShellMix?: Stated<Length>;
+  readonly massMatch?: { readonly text: string; readonly value: number; readonly from: From };
 }
 
 export interface SheetSource {
@@ -321,6 +429,9 @@ export interface Engine {
   readonly heads: readonly Head[];
   readonly joints: readonly Joint[];
   readonly limits: readonly InspectionLimit[];
+  readonly inspection?: Inspection;
+  readonly stock?: Stock;
+  readonly machining?: Machining;
   readonly fluids: readonly {
     readonly name: string;
     readonly amount?: Stated<Volume>;
