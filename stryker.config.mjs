@@ -1,4 +1,4 @@
-/** Mutation tests of the core: `npm run mutation`. The last figure is written in docs/mutation.md. */
+/** Mutation tests of the core: `npm run mutation` (scripts/mutation.mjs). The last figures are in docs/mutation.md. */
 export default {
   testRunner: 'vitest',
   vitest: { configFile: 'vitest.mutation.config.ts' },
@@ -9,4 +9,6 @@ export default {
   concurrency: 2,
   coverageAnalysis: 'perTest',
   ignoreStatic: true,
+  // A busy machine must not make a slow test look like an endless loop.
+  timeoutMS: 30_000,
 };
