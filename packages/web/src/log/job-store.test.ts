@@ -31,9 +31,13 @@ function world() {
     },
     live: () => () => {},
     readOutbox: () => kept.outbox,
-    writeOutbox: (_, entries) => {
-      kept.outbox = entries;
+    keepInOutbox: (_, entry) => {
+      kept.outbox = [...kept.outbox, entry];
       return true;
+    },
+    dropFromOutbox: (_, ids) => {
+      const gone = new Set(ids);
+      kept.outbox = kept.outbox.filter((entry) => !gone.has(entry.id));
     },
     readEnd: () => kept.end,
     writeEnd: (_, end) => {
@@ -126,7 +130,7 @@ describe('the log on this device', () => {
 
   it('records nothing where the device has no room, and says so', () => {
     const w = world();
-    const store = jobStore('j', { ...w.wires, writeOutbox: () => false });
+    const store = jobStore('j', { ...w.wires, keepInOutbox: () => false });
     expect(store.write({ kind: 'note', data: {} })).toMatchObject({
       ok: false,
       fault: expect.stringContaining('Nothing was recorded'),

@@ -11,7 +11,8 @@ export interface Wires {
   /** Opens the live stream; returns what closes it. */
   readonly live: (job: string, after: number, on: (entry: StoredEnvelope) => void) => () => void;
   readonly readOutbox: (job: string) => readonly Envelope[];
-  readonly writeOutbox: (job: string, entries: readonly Envelope[]) => boolean;
+  readonly keepInOutbox: (job: string, entry: Envelope) => boolean;
+  readonly dropFromOutbox: (job: string, ids: Iterable<string>) => void;
   /** End of this device's chain, shared by all pages of this browser. */
   readonly readEnd: (job: string) => ChainEnd | undefined;
   readonly writeEnd: (job: string, end: ChainEnd) => void;
@@ -48,14 +49,11 @@ export function jobStore(job: string, wires: Wires): JobStore {
     for (const tell of listeners) tell();
   };
   const confirm = (confirmed: readonly StoredEnvelope[]) => {
-    const ids = new Set(confirmed.map((e) => e.id));
-    const kept = wires.readOutbox(job);
     // Only these leave the outbox: another page of this browser may have put more into it.
-    if (kept.some((e) => ids.has(e.id)))
-      wires.writeOutbox(
-        job,
-        kept.filter((e) => !ids.has(e.id)),
-      );
+    wires.dropFromOutbox(
+      job,
+      confirmed.map((e) => e.id),
+    );
     set(withConfirmed(state, confirmed));
   };
   const withoutTrouble = ({ trouble: _, ...rest }: JobState): JobState => rest;
@@ -122,15 +120,14 @@ export function jobStore(job: string, wires: Wires): JobStore {
     const waiting = mergeById(state.waiting, wires.readOutbox(job));
     const end = furthest(chainEnd({ ...state, waiting }, device), wires.readEnd(job));
     const entry = wires.seal({ ...draft, job, device, counter: end.counter + 1, previous: end.hash });
-    const next = [...waiting, entry];
-    if (!wires.writeOutbox(job, next))
+    if (!wires.keepInOutbox(job, entry))
       return {
         ok: false,
         fault:
           'This device has no room left to keep the entry. Nothing was recorded. Free some storage, then record again.',
       };
     wires.writeEnd(job, { counter: entry.counter, hash: entry.hash });
-    set({ ...state, waiting: next });
+    set({ ...state, waiting: [...waiting, entry] });
     void send();
     return { ok: true, value: entry };
   };

@@ -5,7 +5,7 @@ import { appendEntries, livePath, readJob } from '../api/index.js';
 import { deviceId, personName } from './device.js';
 import { type JobStore, jobStore, type Wires } from './job-store.js';
 import { localTime } from './local-time.js';
-import { jobsWaiting, readEnd, readOutbox, writeEnd, writeOutbox } from './outbox.js';
+import { dropFromOutbox, jobsWaiting, keepInOutbox, readEnd, readOutbox, writeEnd } from './outbox.js';
 
 function openLive(job: string, after: number, on: (entry: StoredEnvelope) => void): () => void {
   const stream = new EventSource(livePath(job, after));
@@ -18,7 +18,8 @@ const wires: Wires = {
   append: appendEntries,
   live: openLive,
   readOutbox,
-  writeOutbox,
+  keepInOutbox,
+  dropFromOutbox,
   readEnd,
   writeEnd,
   later: (milliseconds, run) => void window.setTimeout(run, milliseconds),

@@ -2,33 +2,61 @@ import type { Envelope } from '@gudgeon/core/record';
 import type { ChainEnd } from './job-state.js';
 
 const prefix = 'gudgeon.outbox.';
+/** One item of storage for each entry, so that keeping one costs the same however many wait. */
+const keyOf = (job: string, id: string): string => `${prefix}${job}/${id}`;
+
+/** Entries never change, so each is read from its text once. */
+const read = new Map<string, Envelope>();
+
+function entryAt(key: string): Envelope[] {
+  const known = read.get(key);
+  if (known) return [known];
+  const text = localStorage.getItem(key);
+  if (text === null) return [];
+  const entry = JSON.parse(text) as Envelope;
+  read.set(key, entry);
+  return [entry];
+}
 
 /** Entries of a job that no other machine has confirmed yet, oldest first. */
 export function readOutbox(job: string): readonly Envelope[] {
   try {
-    return JSON.parse(localStorage.getItem(prefix + job) ?? '[]') as Envelope[];
+    return Object.keys(localStorage)
+      .filter((key) => key.startsWith(`${prefix}${job}/`))
+      .flatMap(entryAt)
+      .sort((a, b) => a.counter - b.counter);
   } catch {
     return [];
   }
 }
 
-/** Writes the whole outbox; false when this device has no room for it. An empty one leaves nothing behind. */
-export function writeOutbox(job: string, entries: readonly Envelope[]): boolean {
+/** Keeps one more entry; false when this device has no room for it. */
+export function keepInOutbox(job: string, entry: Envelope): boolean {
   try {
-    if (entries.length === 0) localStorage.removeItem(prefix + job);
-    else localStorage.setItem(prefix + job, JSON.stringify(entries));
+    localStorage.setItem(keyOf(job, entry.id), JSON.stringify(entry));
     return true;
   } catch {
     return false;
   }
 }
 
+/** Lets go of entries that another machine has confirmed. */
+export function dropFromOutbox(job: string, ids: Iterable<string>): void {
+  for (const id of ids) {
+    read.delete(keyOf(job, id));
+    try {
+      localStorage.removeItem(keyOf(job, id));
+    } catch {
+      // A confirmed entry that stays is sent again and counts once.
+    }
+  }
+}
+
 /** Jobs that have entries waiting on this device. */
 export function jobsWaiting(): readonly string[] {
   try {
-    return Object.keys(localStorage)
-      .filter((key) => key.startsWith(prefix))
-      .map((key) => key.slice(prefix.length));
+    const keys = Object.keys(localStorage).filter((key) => key.startsWith(prefix));
+    return [...new Set(keys.map((key) => key.slice(prefix.length).split('/')[0] ?? ''))];
   } catch {
     return [];
   }
