@@ -4,6 +4,7 @@
  */
 import type { ValveId } from '../engine/model.js';
 import type { FactData, PartKind, Reading } from '../plan/facts.js';
+import type { MeasuringData } from './measuring-data.js';
 
 export type { PartKind, Reading };
 
@@ -35,10 +36,11 @@ export interface StoredEnvelope extends Envelope {
 }
 
 /**
- * Kind -> data of every entry of version 1; the shapes that plans read too stand in `plan/facts.ts`.
+ * Kind -> data of every entry of version 1; the shapes that plans read too stand in `plan/facts.ts`, those
+ * of measuring in `measuring-data.ts`.
  * A new shape gets a new version and a step in `upcast.ts`.
  */
-export interface EntryData extends FactData {
+export interface EntryData extends FactData, MeasuringData {
   'sheet-adopted': { readonly name: string; readonly text: string; readonly reason: string };
   /** One loose shim in the box, besides those that come out of the engine. */
   'spare-shim': { readonly shim: Reading };

@@ -11,6 +11,23 @@ export type {
   Reading,
   StoredEnvelope,
 } from './entry.js';
+export {
+  foldMeasuring,
+  type KeptInstrument,
+  type MeasuredReading,
+  type Measuring,
+  placeOfSlot,
+  type StandardRead,
+  type TakenDecision,
+} from './measuring.js';
+export type {
+  GaugeKind,
+  MeasuredKind,
+  RecordedFigure,
+  RecordedOrder,
+  RecordedPurchase,
+  RecordedWindow,
+} from './measuring-data.js';
 export { inOrder, type LogEntry } from './order.js';
 export {
   type DataFault,

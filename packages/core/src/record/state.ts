@@ -108,6 +108,12 @@ function factOf({ entry, reading, struck }: ReadEntry, byId: ReadonlyMap<string,
     case 'shim-measured':
     case 'spare-shim':
     case 'note':
+    case 'measured':
+    case 'instrument-kept':
+    case 'instrument-checked':
+    case 'temperature-noted':
+    case 'work-returned':
+    case 'decided':
       return [];
     case 'struck-out':
       return actStruck(byId.get(known.data.entry), entry.id);

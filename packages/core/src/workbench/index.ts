@@ -7,6 +7,7 @@ export { LUBRICANTS, NOT_AGAIN, partChoices } from './part-choices.js';
 export { partsView } from './parts-view.js';
 export { preloadTravel, turnsForTypedTravel } from './preload-turns.js';
 export { type Proposal, propose, proposeLook, proposeReturn, type ReturnAnswer } from './propose.js';
+export { readingsOf } from './readings.js';
 export { recordView } from './record-view.js';
 export { bothLengths, preloadWorking, settingRule } from './setting-rule.js';
 export {

@@ -5,6 +5,7 @@ import type { EntryData, EntryKind, KnownData } from '../record/index.js';
 import type { Bench } from './bench.js';
 import { kindText } from './fastener-words.js';
 import { judgeGap } from './gap-verdict.js';
+import { measuringRows } from './measuring-rows.js';
 import { settingRule } from './setting-rule.js';
 import { turnCount } from './turn-words.js';
 
@@ -145,6 +146,7 @@ const rows: { readonly [K in EntryKind]: Writer<K> } = {
     what: `${placeName(bench, data.valve)}, gap and shim as found`,
     value: `gap ${data.lash.text}, shim ${data.shim.text}`,
   }),
+  ...measuringRows,
   skipped: (_, data) => ({ what: `Left out: ${data.what}`, value: data.reason }),
   note: (_, data) => ({ what: `Note: ${data.about}`, value: data.text }),
   'struck-out': (_, data) => ({ what: 'Struck out', value: data.reason }),

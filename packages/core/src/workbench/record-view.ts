@@ -12,9 +12,22 @@ import {
 } from './standings.js';
 import type { RecordRow, RecordView } from './views.js';
 
-type SectionKey = 'sheet' | 'gasket' | 'fasteners' | 'tightening' | 'parts' | 'valves' | 'notes';
+type SectionKey =
+  | 'sheet'
+  | 'instruments'
+  | 'measured'
+  | 'decisions'
+  | 'gasket'
+  | 'fasteners'
+  | 'tightening'
+  | 'parts'
+  | 'valves'
+  | 'notes';
 const sectionTitles: Readonly<Record<SectionKey, string>> = {
   sheet: 'The engine and its sheet',
+  instruments: 'Instruments, as checked',
+  measured: 'Measured, reading by reading',
+  decisions: 'Decisions',
   gasket: 'Head gaskets, as checked',
   fasteners: 'Fasteners, hole by hole',
   tightening: 'Tightening, act by act',
@@ -36,6 +49,12 @@ const sectionOf: Readonly<Record<EntryKind, SectionKey>> = {
   'valve-rechecked': 'valves',
   'shim-measured': 'valves',
   'spare-shim': 'valves',
+  'instrument-kept': 'instruments',
+  'instrument-checked': 'instruments',
+  'temperature-noted': 'instruments',
+  measured: 'measured',
+  'work-returned': 'measured',
+  decided: 'decisions',
   skipped: 'notes',
   note: 'notes',
   'struck-out': 'notes',

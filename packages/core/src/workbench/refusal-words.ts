@@ -2,6 +2,7 @@
 import { type Engine, valveName } from '../engine/index.js';
 import type { Refusal } from '../record/index.js';
 import { judgementWords } from './fastener-words.js';
+import { slotName } from './slot-names.js';
 
 const list = (valid: readonly (string | number)[]) => valid.join(', ');
 
@@ -70,6 +71,33 @@ function partWords(engine: Engine, refusal: Refusal): string | undefined {
   }
 }
 
+function measuringWords(engine: Engine, refusal: Refusal): string | undefined {
+  switch (refusal.code) {
+    case 'unknown-instrument':
+      return `No instrument ${refusal.instrument} in this record; ${refusal.valid.length === 0 ? 'none is kept yet' : `there is ${list(refusal.valid)}`}.`;
+    case 'other-unit':
+      return `${refusal.given} does not fit: ${refusal.measured} is wanted here.`;
+    case 'not-a-slot':
+      return `"${refusal.slot}" names no reading; a reading is named feature/place/station.`;
+    case 'other-occasion':
+      return `${slotName(engine, refusal.slot)}: the screen was behind the record; this is now occasion ${refusal.expected}, not ${refusal.given}.`;
+    case 'read-already':
+      return `${slotName(engine, refusal.slot)} reads ${refusal.reading} already; strike that out first, or take a second reading as a check.`;
+    case 'nothing-to-repeat':
+      return `${slotName(engine, refusal.slot)} has no first reading yet.`;
+    case 'no-resolution':
+      return `A gauge that reads ${refusal.resolution} reads nothing; give its smallest step, more than zero.`;
+    case 'range-turned':
+      return `A gauge does not reach from ${refusal.low} to ${refusal.high}; the low end comes first.`;
+    case 'no-temperature':
+      return 'Give the temperature of the room or of the part.';
+    case 'no-places':
+      return `Say which places of ${refusal.feature.replaceAll('-', ' ')} came back.`;
+    default:
+      return undefined;
+  }
+}
+
 function generalWords(refusal: Refusal): string {
   switch (refusal.code) {
     case 'no-sheet':
@@ -91,5 +119,11 @@ function generalWords(refusal: Refusal): string {
 
 /** One line for a refusal of the record. */
 export function refusalWords(engine: Engine, refusal: Refusal): string {
-  return fastenerWords(refusal) ?? walkWords(refusal) ?? partWords(engine, refusal) ?? generalWords(refusal);
+  return (
+    fastenerWords(refusal) ??
+    walkWords(refusal) ??
+    partWords(engine, refusal) ??
+    measuringWords(engine, refusal) ??
+    generalWords(refusal)
+  );
 }

@@ -5,6 +5,14 @@ import { readEntryData } from '../reading/index.js';
 import type { RecordState } from '../state.js';
 import { decideDoubted, decideGasket, decideOpened, decidePlaced, decideResumed, decideSkipped } from './joints.js';
 import { type Decision, nothingToAdd, record } from './lookup.js';
+import {
+  decideCheck,
+  decideChoice,
+  decideInstrument,
+  decideMeasured,
+  decideReturned,
+  decideTemperature,
+} from './measuring.js';
 import { decideFitted, decideRechecked, decideTagged, decideValve } from './parts.js';
 import type { Command } from './refusal.js';
 import { decideAct } from './tighten.js';
@@ -43,6 +51,18 @@ export function decide(state: RecordState, command: Command): Decision {
       return decideRechecked(state, command.data);
     case 'skipped':
       return decideSkipped(state, command.data);
+    case 'measured':
+      return decideMeasured(state, command.data);
+    case 'instrument-kept':
+      return decideInstrument(state, command.data);
+    case 'instrument-checked':
+      return decideCheck(state, command.data);
+    case 'temperature-noted':
+      return decideTemperature(state, command.data);
+    case 'work-returned':
+      return decideReturned(state, command.data);
+    case 'decided':
+      return decideChoice(state, command.data);
     case 'note':
     case 'spare-shim':
       return record(command);

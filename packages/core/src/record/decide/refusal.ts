@@ -40,4 +40,15 @@ export type Refusal =
   | { readonly code: 'already-placed'; readonly hole: string; readonly instance: number }
   | { readonly code: 'must-be-new'; readonly hole: string; readonly instance: number }
   | { readonly code: 'must-be-measured'; readonly hole: string; readonly instance: number }
-  | { readonly code: 'not-set-yet'; readonly valve: ValveId };
+  | { readonly code: 'not-set-yet'; readonly valve: ValveId }
+  | { readonly code: 'unknown-instrument'; readonly instrument: string; readonly valid: readonly string[] }
+  /** The reading is a length where the gauge measures mass, or a unit does not belong to what is measured. */
+  | { readonly code: 'other-unit'; readonly given: string; readonly measured: string; readonly expected: string }
+  | { readonly code: 'not-a-slot'; readonly slot: string }
+  | { readonly code: 'other-occasion'; readonly slot: string; readonly given: number; readonly expected: number }
+  | { readonly code: 'read-already'; readonly slot: string; readonly reading: string }
+  | { readonly code: 'nothing-to-repeat'; readonly slot: string }
+  | { readonly code: 'no-resolution'; readonly resolution: string }
+  | { readonly code: 'range-turned'; readonly low: string; readonly high: string }
+  | { readonly code: 'no-temperature' }
+  | { readonly code: 'no-places'; readonly feature: string };

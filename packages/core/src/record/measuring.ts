@@ -1,0 +1,177 @@
+/** What the log holds about measuring, folded in one pass: readings, gauges and their checks, temperatures, decisions. */
+import type { MeasuringData } from './measuring-data.js';
+import type { LogEntry } from './order.js';
+import type { RecordState } from './state.js';
+import type { KnownData } from './upcast.js';
+
+export interface MeasuredReading {
+  readonly slot: string;
+  readonly entry: string;
+  readonly text: string;
+  readonly value: number;
+  readonly instrument?: string;
+  readonly occasion: number;
+  readonly at: string;
+  readonly by: string;
+  /** Kelvin; noted with the reading, else of the part, else of the room. */
+  readonly temperature?: number;
+}
+export interface KeptInstrument extends Pick<MeasuringData['instrument-kept'], 'id' | 'name' | 'kind' | 'measured'> {
+  readonly unit: string;
+  readonly resolution: number;
+  readonly range?: { readonly low?: number; readonly high?: number };
+  readonly expanded?: number;
+}
+export interface StandardRead {
+  readonly instrument: string;
+  readonly moment: 'start' | 'between' | 'end';
+  readonly standard: number;
+  readonly read: number;
+  readonly at: string;
+  readonly entry: string;
+}
+export type TakenDecision = MeasuringData['decided'] & Pick<MeasuredReading, 'entry' | 'at' | 'by'>;
+
+export interface Measuring {
+  /** Readings that stand, of the newest occasion of their place, in order; a repeat is a further one. */
+  readonly bySlot: ReadonlyMap<string, readonly MeasuredReading[]>;
+  /** Readings that stand, of earlier occasions. */
+  readonly before: ReadonlyMap<string, readonly MeasuredReading[]>;
+  readonly instruments: ReadonlyMap<string, KeptInstrument>;
+  readonly checks: readonly StandardRead[];
+  /** The newest of each decision and scope. */
+  readonly choices: readonly TakenDecision[];
+  /** `feature/place` -> the occasion that counts now, where it is not simply the first with nothing read. */
+  readonly occasions: ReadonlyMap<string, number>;
+}
+
+/** `cylinder-bore/3` of `cylinder-bore/3/top-thrust`; undefined where the text is no slot. */
+export function placeOfSlot(slot: string): string | undefined {
+  const parts = slot.split('/');
+  return parts.length === 3 && parts.every((part) => part !== '') ? `${parts[0]}/${parts[1]}` : undefined;
+}
+
+/** Temperatures as they hold while the log goes by. The newest note counts: one of the room alone ends those of parts. */
+class Warmth {
+  #room: number | undefined;
+  #parts: number | undefined;
+  readonly #byFeature = new Map<string, number>();
+
+  note({ room, part, about }: MeasuringData['temperature-noted']): void {
+    if (room !== undefined) this.#room = room.value;
+    if (about !== undefined && part !== undefined) this.#byFeature.set(about, part.value);
+    if (about !== undefined) return;
+    this.#parts = part?.value;
+    this.#byFeature.clear();
+  }
+  of(slot: string): number | undefined {
+    return this.#byFeature.get(slot.slice(0, slot.indexOf('/'))) ?? this.#parts ?? this.#room;
+  }
+}
+
+class Fold {
+  readonly #readings: MeasuredReading[] = [];
+  readonly #instruments = new Map<string, KeptInstrument>();
+  readonly #checks: StandardRead[] = [];
+  readonly #choices = new Map<string, TakenDecision>();
+  readonly #occasions = new Map<string, number>();
+  readonly #warmth = new Warmth();
+
+  take(known: KnownData, entry: LogEntry): void {
+    switch (known.kind) {
+      case 'measured':
+        this.#measured(known.data, entry);
+        break;
+      case 'instrument-kept':
+        this.#instruments.set(known.data.id, instrumentOf(known.data));
+        break;
+      case 'instrument-checked': {
+        const { instrument, moment, standard, reading } = known.data;
+        const { at, id } = entry;
+        this.#checks.push({ instrument, moment, standard: standard.value, read: reading.value, at, entry: id });
+        break;
+      }
+      case 'temperature-noted':
+        this.#warmth.note(known.data);
+        break;
+      case 'work-returned':
+        this.#returned(known.data);
+        break;
+      case 'decided':
+        this.#decided(known.data, entry);
+        break;
+    }
+  }
+  #measured(data: MeasuringData['measured'], entry: LogEntry): void {
+    const { slot, occasion, reading, instrument } = data;
+    const temperature = data.temperature?.value ?? this.#warmth.of(slot);
+    this.#readings.push({
+      slot,
+      entry: entry.id,
+      text: reading.text,
+      value: reading.value,
+      ...(instrument !== undefined && { instrument }),
+      occasion,
+      at: entry.at,
+      by: entry.person,
+      ...(temperature !== undefined && { temperature }),
+    });
+    const place = placeOfSlot(slot);
+    // A reading can know of a return that was struck out afterwards: it is still the newest of its place.
+    if (place !== undefined) this.#occasions.set(place, Math.max(occasion, this.#occasions.get(place) ?? 1));
+  }
+  #returned({ feature, places }: MeasuringData['work-returned']): void {
+    for (const one of new Set(places)) {
+      const place = `${feature}/${one}`;
+      this.#occasions.set(place, (this.#occasions.get(place) ?? 1) + 1);
+    }
+  }
+  #decided(data: MeasuringData['decided'], entry: LogEntry): void {
+    const key = JSON.stringify([data.decision, data.scope]);
+    // Deleted first, so that the list stays in the order in which things were decided.
+    this.#choices.delete(key);
+    this.#choices.set(key, { ...data, entry: entry.id, at: entry.at, by: entry.person });
+  }
+  done(): Measuring {
+    const bySlot = new Map<string, MeasuredReading[]>();
+    const before = new Map<string, MeasuredReading[]>();
+    for (const one of this.#readings) {
+      const newest = this.#occasions.get(placeOfSlot(one.slot) ?? '') ?? one.occasion;
+      const map = one.occasion === newest ? bySlot : before;
+      const list = map.get(one.slot);
+      if (list === undefined) map.set(one.slot, [one]);
+      else list.push(one);
+    }
+    return {
+      bySlot,
+      before,
+      instruments: this.#instruments,
+      checks: this.#checks,
+      choices: [...this.#choices.values()],
+      occasions: this.#occasions,
+    };
+  }
+}
+
+function instrumentOf(data: MeasuringData['instrument-kept']): KeptInstrument {
+  const { id, name, kind, measured, unit, resolution, low, high, expanded } = data;
+  return {
+    id,
+    name,
+    kind,
+    measured,
+    unit,
+    resolution: resolution.value,
+    ...((low ?? high) && { range: { ...(low && { low: low.value }), ...(high && { high: high.value }) } }),
+    ...(expanded && { expanded: expanded.value }),
+  };
+}
+
+/** Folds what stands in a record: struck-out entries and those not understood count for nothing. */
+export function foldMeasuring(state: RecordState): Measuring {
+  const fold = new Fold();
+  for (const { entry, reading, struck } of state.entries) {
+    if (reading.understood && struck === undefined) fold.take(reading.known, entry);
+  }
+  return fold.done();
+}

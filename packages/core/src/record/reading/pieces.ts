@@ -1,0 +1,14 @@
+/** Shapes that many kinds of entries share, with their longest lengths. */
+import type { Reading } from '../../plan/index.js';
+import { filledText, finite, type Guard, object, oneOf } from './guards.js';
+
+export const NAME = 120;
+export const WORDS = 4_000;
+
+export const name = filledText(NAME);
+export const reason = filledText(WORDS);
+export const reading: Guard<Reading> = object<Reading>({
+  text: filledText(NAME),
+  value: finite,
+  unit: oneOf('m', 'N.m', 'rad', 'm3', 'kg', 'N', 'K'),
+});
