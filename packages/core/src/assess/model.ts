@@ -32,7 +32,9 @@ export type InstrumentKind =
   | 'scale'
   | 'spring-tester'
   | 'gauging-strip'
-  | 'protractor';
+  | 'protractor'
+  | 'radius-gauge'
+  | 'ultrasonic-gauge';
 
 /** One thing to measure wherever the engine has it: the same words for every engine. */
 export interface FeatureKind {
@@ -57,6 +59,8 @@ export interface FeatureKind {
   readonly sizes: readonly SizeRule[];
   /** Reading that the strip-down destroys: it is asked for first. */
   readonly vanishes?: boolean;
+  /** A cross-check or a look: nothing that is decided waits for it. */
+  readonly optional?: boolean;
   /** A hole wears larger, a shaft smaller; neither for a figure that has no such sense. */
   readonly sense: 'hole' | 'shaft' | 'neither';
   /** Of which part of the engine the material matters for temperature. */
@@ -140,6 +144,8 @@ export interface InspectionPlan {
   readonly features: readonly Feature[];
   /** Features of the trade that this engine has but the sheet cannot place, each with what is missing. */
   readonly missing: readonly { readonly feature: string; readonly why: string }[];
+  /** What was taken for granted where the sheet is silent, e.g. how many main journals there are. */
+  readonly assumptions?: readonly { readonly feature: string; readonly words: string }[];
 }
 /** `cylinder-bore/3/top-thrust`. */
 export type Slot = string;
