@@ -44,6 +44,7 @@ export {
   foldEntries,
   type ReadEntry,
   type RecordState,
+  refold,
   type Strike,
   withEngine,
 } from './state.js';

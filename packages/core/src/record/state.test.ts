@@ -6,7 +6,7 @@ import { registerOf, valveRecord, walk } from '../plan/index.js';
 import { headCode } from './chain.js';
 import { inOrder, type LogEntry } from './order.js';
 import { chainOf, idOf, SAMPLES_V1, type Wish } from './samples.suite.js';
-import { emptyRecord, evolve, foldEntries, type RecordState } from './state.js';
+import { emptyRecord, evolve, foldEntries, type RecordState, refold } from './state.js';
 
 const engine = engineOf();
 const allSamples = Object.entries(SAMPLES_V1).map(([kind, data]): Wish => ({ kind, data }));
@@ -92,6 +92,16 @@ describe('folding the log', () => {
     const entries = chainOf(allSamples);
     const stepwise = entries.reduce(evolve, emptyRecord(engine));
     expect(stepwise).toEqual(foldEntries(entries, engine));
+  });
+
+  it('reads anew only what is new or was changed on its way, and arrives at the same state', () => {
+    const all = chainOf([...allSamples, strike(3)]);
+    const before = foldEntries(all.slice(0, 9));
+    const again = refold(before, all);
+    expect(again).toEqual(foldEntries(all));
+    expect(again.entries[4]!.reading).toBe(before.entries[4]!.reading);
+    const swapped = [{ ...all[0]!, hash: all[1]!.hash }, ...all.slice(1)];
+    expect(refold(before, swapped).entries[0]!.reading).not.toBe(before.entries[0]!.reading);
   });
 
   it('uses the last adopted sheet', () => {

@@ -39,15 +39,24 @@ export function foldEntries(entries: readonly LogEntry[], engine?: Engine): Reco
   );
 }
 
-/** Takes one more entry into the state; an entry that is already there changes nothing. */
-export function evolve(state: RecordState, entry: LogEntry): RecordState {
-  const known = new Map(state.entries.map((one) => [one.entry.id, one]));
-  const ordered = inOrder([...state.entries.map((one) => one.entry), entry]);
+/**
+ * Folds a log of which most is folded already: what was read once is not read again. The same answer as `foldEntries`, in less time.
+ */
+export function refold(before: RecordState, entries: readonly LogEntry[], engine?: Engine): RecordState {
+  const known = new Map(before.entries.map((one) => [one.entry.id, one]));
+  const readingOf = (entry: LogEntry): Understanding => {
+    const same = known.get(entry.id);
+    return same?.entry.hash === entry.hash ? same.reading : upcast(entry);
+  };
   return stateOf(
-    ordered.map((one) => ({ entry: one, reading: known.get(one.id)?.reading ?? upcast(one) })),
-    state.engine,
+    inOrder(entries).map((entry) => ({ entry, reading: readingOf(entry) })),
+    engine,
   );
 }
+
+/** Takes one more entry into the state; an entry that is already there changes nothing. */
+export const evolve = (state: RecordState, entry: LogEntry): RecordState =>
+  refold(state, [...state.entries.map((one) => one.entry), entry], state.engine);
 
 /** The same record, judged with a loaded engine. */
 export const withEngine = (state: RecordState, engine: Engine): RecordState => ({ ...state, engine });

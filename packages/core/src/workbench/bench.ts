@@ -1,7 +1,7 @@
 /** Engine and log together: what every view is computed from. */
 import type { Engine } from '../engine/index.js';
 import type { Fact } from '../plan/index.js';
-import { foldEntries, type LogEntry, type RecordState } from '../record/index.js';
+import { foldEntries, type LogEntry, type RecordState, refold } from '../record/index.js';
 import type { Given } from './views.js';
 
 export interface Bench {
@@ -11,9 +11,9 @@ export interface Bench {
   readonly entries: ReadonlyMap<string, LogEntry>;
 }
 
-/** Folds the log once; every view of one moment shares the result. */
-export function openBench(engine: Engine, entries: readonly LogEntry[]): Bench {
-  const state = foldEntries(entries, engine);
+/** Folds the log once; every view of one moment shares the result. With the bench of a moment ago only what is new is read. */
+export function openBench(engine: Engine, entries: readonly LogEntry[], before?: Bench): Bench {
+  const state = before ? refold(before.state, entries, engine) : foldEntries(entries, engine);
   return { engine, state, facts: state.facts, entries: new Map(entries.map((entry) => [entry.id, entry])) };
 }
 
