@@ -5,7 +5,9 @@ import { buildJoints } from './build/joints.js';
 import { buildLayout } from './build/layout.js';
 import { buildLimits } from './build/limits.js';
 import { buildCam, buildCrankTrain, buildValveGear } from './build/machine.js';
+import { buildInspection, buildMachining } from './build/measuring.js';
 import { buildFluids, buildRunIn, buildSources } from './build/rest.js';
+import { buildStock } from './build/stock.js';
 import { crossCheck } from './checks/cross-check.js';
 import { readDocument, type SheetDocument } from './document.js';
 import type { SheetFault } from './fault.js';
@@ -49,6 +51,9 @@ function build(sheet: Sheet, document: SheetDocument): Outcome<Engine, readonly 
     heads: withBoltOpenings(heads, joints),
     joints,
     limits: limits.map((each) => each.limit),
+    ...given('inspection', buildInspection(sheet, reader)),
+    ...given('stock', buildStock(sheet, reader)),
+    ...given('machining', buildMachining(sheet, reader)),
     fluids: buildFluids(sheet, reader),
     runIn: buildRunIn(sheet, reader),
     gaps: sheet.gaps ?? [],

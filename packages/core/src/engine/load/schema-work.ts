@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { MOST_HOLES, MOST_ROWS, MOST_STAGES } from './bounds.js';
 import { from, id, length, note, place, plain, quantity, selection, words } from './schema-values.js';
+import { SHAPE_RULES } from './shape-rules.js';
 
 /** Sections that describe the work: joints, inspection limits, fluids, run-in. */
 const treatment = z.enum([
@@ -124,6 +125,22 @@ export const limit = z.strictObject({
       }),
     ])
     .meta({ description: 'Where the manual treats a cylinder, bank, grade or depth apart.' })
+    .optional(),
+  property: z
+    .string()
+    .regex(
+      /^[a-z0-9]+(-[a-z0-9]+)*\.[a-z0-9]+(-[a-z0-9]+)*$/,
+      'a feature, a point and its size, as cylinder-bore.taper',
+    )
+    .max(80)
+    .meta({
+      description: 'The size that this row limits, where `part` and `what` do not say it.',
+      examples: ['cylinder-bore.taper'],
+    })
+    .optional(),
+  rule: z
+    .enum(SHAPE_RULES)
+    .meta({ description: 'How the maker forms out-of-round, taper or cylindricity from the readings.' })
     .optional(),
   from: from.optional(),
   note: note.optional(),

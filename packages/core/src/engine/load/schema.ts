@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { cam, crankTrain, head, layout, valveGear } from './schema-machine.js';
+import { inspection, machining, stock } from './schema-measuring.js';
 import { from, words } from './schema-values.js';
 import { fluid, joint, limit, rows, runInStep } from './schema-work.js';
 
@@ -25,6 +26,9 @@ export const sheetSchema = z
     heads: z.array(head).max(8).optional(),
     joints: z.array(joint).max(60).optional(),
     limits: rows(limit).optional(),
+    inspection: inspection.optional(),
+    stock: stock.optional(),
+    machining: machining.optional(),
     fluids: rows(fluid).optional(),
     runIn: rows(runInStep).optional(),
     gaps: rows(words)

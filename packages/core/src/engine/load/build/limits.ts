@@ -4,6 +4,7 @@ import type { Path } from '../document.js';
 import { given } from '../given.js';
 import type { RawText, ReadWindow, SheetReader } from '../reader.js';
 import type { Sheet } from '../schema.js';
+import { RULES_OF_SHAPE, SHAPES, shapeNamed } from '../shape-rules.js';
 
 type RawLimit = NonNullable<Sheet['limits']>[number];
 type LimitKind = InspectionLimit['quantity'];
@@ -41,10 +42,26 @@ function buildLimit(raw: RawLimit, path: Path, reader: SheetReader): BuiltLimit 
     ...given('whenNew', fresh && { window: fresh.window as Window<number>, text: fresh.text }),
     ...given('wear', wear?.limit),
     ...scopeOf(raw, path, reader),
+    ...given('property', raw.property),
+    ...given('rule', ruleOf(raw, path, reader)),
     from: reader.from(raw.from, [...path, 'from']),
     ...given('note', raw.note),
   };
   return { limit, path, step: Math.max(fresh?.step ?? 0, wear?.step ?? 0) };
+}
+
+/** A rule of taper says nothing about out-of-round: the row must name the shape to which its rule belongs. */
+function ruleOf(raw: RawLimit, path: Path, reader: SheetReader): string | undefined {
+  if (raw.rule === undefined) return undefined;
+  const shape = shapeNamed(raw.property ?? '') ?? shapeNamed(raw.what);
+  const valid: readonly string[] = shape === undefined ? [] : RULES_OF_SHAPE[shape];
+  if (valid.includes(raw.rule)) return raw.rule;
+  const why =
+    shape === undefined
+      ? `a rule belongs to ${SHAPES.join(', ')}, and this row names none`
+      : `of ${shape}: ${valid.join(', ')}`;
+  reader.fault('rule-of-another-shape', [...path, 'rule'], `"${raw.rule}" does not fit here; ${why}`);
+  return undefined;
 }
 
 function readWear(
