@@ -7,12 +7,14 @@ import { dirname } from 'node:path';
 import { commandHelp } from '@gudgeon/cli';
 import { catalogue, decisions, pageOf } from '@gudgeon/core/calc';
 import { sheetJsonSchema } from '@gudgeon/core/engine/load';
+import { mutationText } from './parts/mutation-page.mjs';
 import { inRoot } from './parts/root.mjs';
 
 const checks = checksByCalculation();
 const pages = {
   'docs/catalogue.md': catalogueText(),
   'docs/commands.md': commandsText(),
+  'docs/mutation.md': mutationText(JSON.parse(readFileSync(inRoot('docs/mutation.json'), 'utf8'))),
   'docs/schema/sheet.schema.json': `${JSON.stringify(sheetJsonSchema(), null, 2)}\n`,
 };
 const check = process.argv.includes('--check');
