@@ -1,0 +1,128 @@
+/** What every decision shares: how it is asked, how figures are written, and what it says when data is lacking. */
+import type { InspectionLimit, Window } from '../../engine/index.js';
+import type {
+  Alternative,
+  Area,
+  Assessment,
+  Decision,
+  Feature,
+  Finding,
+  Place,
+  ShownFigure,
+  Size,
+  VerdictWord,
+} from '../model.js';
+import type { LengthWords } from './length-words.js';
+
+/**
+ * Computes the decisions of one kind for an engine as it has been measured so far: one for each scope (main journals, crankpins,
+ * a bank), none where the engine has nothing of the kind.
+ */
+export type Decider = (assessment: Assessment, words: LengthWords) => readonly Decision[];
+
+/** What stays the same whether a decision can be taken or waits. */
+export interface Question {
+  readonly id: string;
+  readonly scope: string;
+  readonly title: string;
+  readonly question: string;
+  readonly area: Area;
+  readonly sources: readonly string[];
+}
+
+/** A decision for which figures are lacking: it names them, and offers nothing. */
+export const waiting = (
+  question: Question,
+  missing: readonly string[],
+  cautions: readonly string[] = [],
+): Decision => ({ ...question, missing, alternatives: [], proof: '', working: [], cautions });
+
+export interface Answer {
+  /** Best first; those that cannot be taken come last. */
+  readonly alternatives: readonly Alternative[];
+  readonly proof: string;
+  readonly working: readonly string[];
+  readonly cautions: readonly string[];
+}
+/** A decision with its alternatives; the first that is possible is recommended, none where none is. */
+export function decided(question: Question, answer: Answer): Decision {
+  const alternatives = possibleFirst(answer.alternatives);
+  const [best] = alternatives;
+  return { ...question, missing: [], ...answer, alternatives, ...(best?.possible ? { recommended: best.id } : {}) };
+}
+
+/** The possible ones in their order, then the blocked ones in theirs. */
+export const possibleFirst = (alternatives: readonly Alternative[]): readonly Alternative[] => [
+  ...alternatives.filter(({ possible }) => possible),
+  ...alternatives.filter(({ possible }) => !possible),
+];
+
+type Draft = Pick<Alternative, 'id' | 'words' | 'figures' | 'verdict'> & Partial<Alternative>;
+/** An alternative that can be taken; what it lacks is empty. */
+export const possible = (draft: Draft): Alternative => ({
+  against: [],
+  possible: true,
+  orders: [],
+  buys: [],
+  ...draft,
+});
+/** An alternative that cannot be taken, shown with the reasons. */
+export const blocked = (draft: Omit<Draft, 'against'> & Pick<Alternative, 'against'>): Alternative => ({
+  ...possible(draft),
+  possible: false,
+  orders: [],
+  buys: [],
+});
+
+export const figure = (name: string, text: string): ShownFigure => ({ name, text });
+
+/** Worst of several verdicts: nothing counts as good while one is out, unknown or undecided. */
+export const worstVerdict = (verdicts: readonly VerdictWord[]): VerdictWord =>
+  (['out', 'check again', 'no data', 'near', 'in'] as const).find((word) => verdicts.includes(word)) ?? 'no data';
+
+export const featureOf = ({ plan }: Assessment, id: string): Feature | undefined =>
+  plan.features.find(({ kind }) => kind.id === id);
+export const placesOf = (assessment: Assessment, feature: string): readonly Place[] =>
+  featureOf(assessment, feature)?.places ?? [];
+
+export const sizeKey = (property: string, place: string): string => `${property}@${place}`;
+export const sizeAt = ({ sizes }: Assessment, property: string, place: string): Size | undefined =>
+  sizes.get(sizeKey(property, place));
+export const findingAt = ({ findings }: Assessment, property: string, place: string): Finding | undefined =>
+  findings.find((one) => one.property === property && one.place === place);
+
+/** A window that a size is held against, with where it comes from. */
+export interface Asked {
+  readonly window: Window<number>;
+  readonly limit: InspectionLimit;
+}
+/** Limit of a size at a place; undefined where none is printed. */
+export function limitAt(
+  assessment: Assessment,
+  property: string,
+  place: string,
+  against: 'new' | 'wear',
+): Asked | undefined {
+  return findingAt(assessment, property, place)?.held.find((held) => held.against === against);
+}
+
+/** "manual p. 4-38", or how far the figure can be trusted where no page is given. */
+export const origin = ({ from }: { readonly from: InspectionLimit['from'] }): string => from.text;
+
+/** Places whose size is still unknown, in words: "bore of cylinder 3". */
+export function notMeasured(assessment: Assessment, feature: string, property: string): readonly string[] {
+  const found = featureOf(assessment, feature);
+  const places = found?.places.filter(({ id }) => sizeAt(assessment, property, id) === undefined) ?? [];
+  return found === undefined ? [] : grouped(found.kind.one, places, found.places.length);
+}
+
+/** One line when all or many places lack it, else one each. */
+function grouped(one: string, places: readonly Place[], all: number): readonly string[] {
+  if (places.length === 0) return [];
+  if (places.length === all && all > 1) return [`${one}: measure all ${all} places`];
+  return places.map(({ name }) => `${one} of ${name}: measure it`);
+}
+
+/** Names of places as a person lists them: "cylinders" is said by the caller. */
+export const listed = (names: readonly string[]): string =>
+  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
