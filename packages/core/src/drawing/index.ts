@@ -4,6 +4,7 @@ export { frontView } from './front-view.js';
 export { gasketFigure } from './gasket-figure.js';
 export { headFromAbove } from './head-from-above.js';
 export { stateWord } from './marks.js';
+export { measuringFigure, type PlaceShown, type ReadingState, type StationShown } from './measuring/index.js';
 export type {
   CamDialOptions,
   FrontViewOptions,

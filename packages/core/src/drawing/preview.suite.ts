@@ -15,6 +15,8 @@ import {
   valveGearSection,
   valveMap,
 } from './index.js';
+import { measuringFigure } from './measuring/index.js';
+import { FIGURE_KINDS, placeOf } from './measuring/places.suite.js';
 import { INVENTED_ENGINES, inventedEngine, MILD_CAM } from './test-engines.suite.js';
 
 const deg = (n: number) => ((n * Math.PI) / 180) as Angle;
@@ -23,7 +25,11 @@ type Draw = (width: number) => string;
 /** @param sheets engines of sheets, by name, beside the invented ones. */
 export function previewFigures(sheets: Readonly<Record<string, Engine>> = {}): readonly (readonly [string, Draw])[] {
   const invented = Object.entries(INVENTED_ENGINES).map(([name, wish]) => [name, inventedEngine(wish)] as const);
-  return [...invented, ...Object.entries(sheets)].flatMap(([name, engine]) => {
+  const measuring = FIGURE_KINDS.map((kind): readonly [string, Draw] => [
+    `measuring-${kind}`,
+    (width) => figureToSvg(measuringFigure(placeOf(kind), { shownWidth: Math.min(width, 640) }), { width }),
+  ]);
+  const ofEngines = [...invented, ...Object.entries(sheets)].flatMap(([name, engine]) => {
     const holes = spreadMarks(engine.joints[0]?.holes.map((hole) => hole.id) ?? [], 0);
     const valves = spreadMarks(valvesOf(engine).map(valveKey), 1);
     const openings = spreadMarks(engine.heads[0]?.gasket.openings.map((opening) => opening.id) ?? [], 2);
@@ -67,4 +73,5 @@ export function previewFigures(sheets: Readonly<Record<string, Engine>> = {}): r
       [`print-front-${name}`, (width) => figureToSvg(frontView(engine, deg(0)), { width, theme: PRINT })] as const,
     ];
   });
+  return [...measuring, ...ofEngines];
 }

@@ -1,0 +1,104 @@
+import { textWidth } from '../extent.js';
+import type { Point, Shape } from '../figure.js';
+import { at } from '../geometry.js';
+import { label } from '../shapes.js';
+import type { Scale } from '../sheet-scale.js';
+import type { PlaceShown, StationShown } from './place-shown.js';
+
+/** What a part's drawing gives: its lines, and where each station lies, in the order of the stations. */
+export interface Body {
+  readonly shapes: readonly Shape[];
+  readonly spots: readonly Point[];
+  /** What is drawn, in one sentence for those who do not see it. */
+  readonly words: string;
+}
+/** Draws a part for the stations of a place. Not to scale: lengths are in units of a sheet 300 wide. */
+export type DrawBody = (place: PlaceShown, scale: Scale) => Body;
+
+/** Width of the sheet that every body fills. */
+export const SHEET = 300;
+
+/** One line of a grid of stations: a height or plane, or a direction. */
+export interface Lane {
+  readonly index: number;
+  readonly name: string;
+}
+export interface StationGrid {
+  readonly heights: readonly Lane[];
+  readonly directions: readonly Lane[];
+  /** Lane numbers of each station, counted from 0 within the lists above. */
+  readonly of: readonly { readonly height: number; readonly direction: number }[];
+}
+
+/** "top, across the crank" is the height "top" and the direction "across the crank". */
+const halves = (name: string): readonly [string, string] => {
+  const comma = name.indexOf(', ');
+  return comma < 0 ? [name, name] : [name.slice(0, comma), name.slice(comma + 2)];
+};
+
+/**
+ * Heights and directions of a place's stations. Stations without either stand one below the other, each a height of its own.
+ */
+export function gridOf(stations: readonly StationShown[]): StationGrid {
+  const placed = stations.some((one) => one.height !== undefined || one.direction !== undefined);
+  const cells = stations.map((one, index) => ({
+    height: placed ? (one.height ?? 0) : index,
+    direction: placed ? (one.direction ?? 0) : 0,
+    name: one.name,
+  }));
+  const crossed =
+    cells.some((a) => a.height !== cells[0]?.height) && cells.some((a) => a.direction !== cells[0]?.direction);
+  const lanes = (which: 'height' | 'direction'): readonly Lane[] =>
+    [...new Set(cells.map((cell) => cell[which]))]
+      .sort((a, b) => a - b)
+      .map((index) => {
+        const name = cells.find((cell) => cell[which] === index)?.name ?? '';
+        return { index, name: crossed ? halves(name)[which === 'height' ? 0 : 1] : name };
+      });
+  const [heights, directions] = [lanes('height'), lanes('direction')];
+  const laneAt = (list: readonly Lane[], index: number) => list.findIndex((lane) => lane.index === index);
+  return {
+    heights,
+    directions,
+    of: cells.map((cell) => ({ height: laneAt(heights, cell.height), direction: laneAt(directions, cell.direction) })),
+  };
+}
+/** The names of lanes only where there is more than one: a single one needs no telling apart. */
+export const told = (lanes: readonly Lane[]): readonly Lane[] => (lanes.length > 1 ? lanes : []);
+
+/** Middle of one of `count` equal pieces from `from` to `to`. */
+export const pieceOf = (from: number, to: number, index: number, count: number): number =>
+  from + ((to - from) * (index + 0.5)) / Math.max(1, count);
+
+/** Points spread over a line, one for each station. */
+export const spreadOn = (stations: readonly unknown[], from: Point, to: Point): readonly Point[] =>
+  stations.map((_, i) => at(pieceOf(from.x, to.x, i, stations.length), pieceOf(from.y, to.y, i, stations.length)));
+
+/** Words centred over a point in at most two lines of the given width; a word too long for it is cut with an ellipsis. */
+export function stacked(text: string, centre: Point, width: number, size: number): readonly Shape[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines[lines.length - 1];
+    if (last !== undefined && textWidth(`${last} ${word}`, size) <= width) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  const shown = lines.slice(0, 2).map((each) => fitted(each, width, size));
+  return shown.map((each, i) => label(at(centre.x, centre.y + (i - (shown.length - 1) / 2) * size * 1.15), each, size));
+}
+/** Words cut to a width, with an ellipsis where something is left out. */
+export function fitted(text: string, width: number, size: number): string {
+  const letters = Math.max(1, Math.floor(width / textWidth('m', size)));
+  return text.length <= letters ? text : `${text.slice(0, Math.max(1, letters - 1)).trimEnd()}…`;
+}
+/** Width that row names take, at most a third of the sheet. */
+export const gutterFor = (lanes: readonly Lane[], size: number): number =>
+  lanes.length === 0 ? 0 : Math.min(SHEET / 3, Math.max(...lanes.map((lane) => textWidth(lane.name, size))) + size);
+
+/** Row names at the left of a body, each at its height. */
+export const rowNames = (
+  lanes: readonly Lane[],
+  y: (index: number) => number,
+  width: number,
+  size: number,
+): readonly Shape[] =>
+  lanes.map((lane, i) => label(at(0, y(i)), fitted(lane.name, width - size * 0.5, size), size, { anchor: 'start' }));
