@@ -1,1 +1,2 @@
 export type * from './model.js';
+export * from './gates/index.js';

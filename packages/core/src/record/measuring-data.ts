@@ -20,7 +20,9 @@ export type GaugeKind =
   | 'scale'
   | 'spring-tester'
   | 'gauging-strip'
-  | 'protractor';
+  | 'protractor'
+  | 'radius-gauge'
+  | 'ultrasonic-gauge';
 
 /** An end may be open; both count as inside. SI. */
 export interface RecordedWindow {

@@ -2,6 +2,7 @@
  * What each screen shows, as data. Every view is computed whole from engine + log; a screen adds layout and nothing else.
  * Texts here are plain words for the person at the bench; values carry their unit.
  */
+import type { NumberGate } from '../assess/index.js';
 import type { Figure } from '../drawing/index.js';
 import type { CamEvents, Engine, ValveId } from '../engine/index.js';
 import type { PartKind, Reading } from '../plan/index.js';
@@ -303,11 +304,6 @@ export interface GapVerdict {
   readonly distance?: string;
   readonly nearEnd?: 'low' | 'high';
 }
-/** What is said of a keyed figure before it is recorded. */
-export type NumberGate =
-  | { readonly level: 'fine' }
-  | { readonly level: 'unlikely'; readonly expected: string; readonly hint?: string }
-  | { readonly level: 'impossible'; readonly reason: string };
 export interface PreloadTravel {
   readonly words: string;
   /** Absent where pitch, ratio or screw place are unknown. */
@@ -373,4 +369,4 @@ export interface RecordView {
   readonly notUnderstood: readonly string[];
   readonly cautions: readonly string[];
 }
-export type { Engine };
+export type { Engine, NumberGate };

@@ -20,4 +20,5 @@ export {
   studentQuantile,
 } from './distributions.js';
 export { deviation, mean, median, medianDistance, spread, squaresAboutMean } from './repeats.js';
+export { type Slip, type SlipCode, slipsOf } from './slips.js';
 export { type Bounds, SHAPES, type Shape, typeB } from './type-b.js';

@@ -36,6 +36,8 @@ const gauge: Guard<GaugeKind> = oneOf(
   'spring-tester',
   'gauging-strip',
   'protractor',
+  'radius-gauge',
+  'ultrasonic-gauge',
 );
 const window: Guard<RecordedWindow> = object<RecordedWindow>({ low: optional(finite), high: optional(finite) });
 const placeTarget: Guard<NonNullable<RecordedOrder['targets']>[number]> = object({
