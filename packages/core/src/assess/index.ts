@@ -1,2 +1,4 @@
 export type * from './model.js';
 export * from './gates/index.js';
+export * from './features/index.js';
+export * from './limits/index.js';

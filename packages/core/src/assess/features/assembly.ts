@@ -1,0 +1,173 @@
+/** What vanishes when the engine comes apart, and comes back only when it goes together (M06, M22, M27, M46, M50, M53, M54). */
+import { hasLash, hasProtrusion } from './anatomy.js';
+import { once, perCamshaft, perCrankpin, perCylinder, perValve } from './places.js';
+import { always, type FeatureRule, HUNDREDTH, single, TENTH, THOU, whenAsked, worst } from './rule.js';
+import { one, points, QUARTERS } from './stations.js';
+
+const ON_PIN_AXIS = points('front', 'rear');
+
+export const floats: readonly FeatureRule[] = [
+  {
+    kind: {
+      id: 'crank-end-float',
+      title: 'End float of the crankshaft',
+      one: 'crankshaft end float',
+      area: 'assembly',
+      measured: 'length',
+      instrument: 'dial-indicator',
+      resolution: TENTH,
+      condition: 'main caps tightened, thrust halves lined up',
+      how: 'Dial on the nose, in line with the crank. Lever it back, zero, lever it forward.',
+      figure: 'float',
+      sizes: single('crank-end-float.float', 'crankshaft end float'),
+      vanishes: true,
+      sense: 'hole',
+    },
+    places: once('crankshaft', 'crankshaft', one('float')),
+    has: always,
+  },
+  {
+    kind: {
+      id: 'cam-end-float',
+      title: 'End float of the camshaft',
+      one: 'camshaft end float',
+      area: 'assembly',
+      measured: 'length',
+      instrument: 'dial-indicator',
+      resolution: TENTH,
+      condition: 'thrust plate or caps tightened, drive on',
+      how: 'Dial on the nose, in line with the camshaft. Push it back, zero, draw it forward.',
+      figure: 'float',
+      sizes: single('cam-end-float.float', 'camshaft end float'),
+      vanishes: true,
+      sense: 'hole',
+    },
+    places: perCamshaft(() => one('float')),
+    has: always,
+  },
+  {
+    kind: {
+      id: 'rod-side-clearance',
+      title: 'Side clearances of the rods',
+      one: 'rod side clearance',
+      area: 'assembly',
+      measured: 'length',
+      instrument: 'feeler-gauge',
+      resolution: THOU,
+      condition: 'rods on their crankpins, caps tightened',
+      how: 'Feeler beside the big end, rods pushed to one side; of two rods on one crankpin the whole gap of the pair.',
+      figure: 'float',
+      sizes: single('rod-side-clearance.clearance', 'rod side clearance'),
+      vanishes: true,
+      sense: 'hole',
+    },
+    places: perCrankpin(one('clearance')),
+    has: always,
+  },
+  {
+    kind: {
+      id: 'timing-backlash',
+      title: 'Backlash of the timing gears',
+      one: 'backlash',
+      area: 'assembly',
+      measured: 'length',
+      instrument: 'dial-indicator',
+      resolution: TENTH,
+      condition: 'crank held still, camshaft pushed back',
+      how: 'Dial on a tooth, square to it; rock the gear at four places round.',
+      figure: 'backlash',
+      sizes: worst('timing-backlash.backlash', 'backlash of the timing gears'),
+      vanishes: true,
+      sense: 'hole',
+    },
+    places: once('timing-gears', 'timing gears', QUARTERS),
+    has: whenAsked,
+  },
+  {
+    kind: {
+      id: 'chain-slack',
+      title: 'Slack of the timing chain',
+      one: 'chain slack',
+      area: 'assembly',
+      measured: 'length',
+      instrument: 'caliper',
+      resolution: 5e-4,
+      condition: 'one side of the chain pulled tight by turning the crank; tensioner off',
+      how: 'How far the slack side moves at its middle, from hard in to hard out.',
+      figure: 'backlash',
+      sizes: single('chain-slack.movement', 'chain slack'),
+      vanishes: true,
+      sense: 'hole',
+    },
+    places: once('timing-chain', 'timing chain', one('movement')),
+    has: whenAsked,
+  },
+];
+
+export const pistonHeights: readonly FeatureRule[] = [
+  {
+    kind: {
+      id: 'deck-clearance',
+      title: 'Deck clearances',
+      one: 'deck clearance',
+      area: 'assembly',
+      measured: 'length',
+      instrument: 'dial-indicator',
+      resolution: TENTH,
+      condition: 'piston at its highest, pressed the same way at every reading',
+      how: 'Dial on a bridge, zero on the deck; crown at two points on the pin axis, where rocking does not show. Below the deck is positive.',
+      figure: 'deck-height',
+      sizes: [
+        { property: 'deck-clearance.depth', title: 'deck clearance', form: 'mean' },
+        { property: 'deck-clearance.tilt', title: 'deck clearance, front to rear', form: 'spread' },
+      ],
+      vanishes: true,
+      sense: 'neither',
+    },
+    places: perCylinder(ON_PIN_AXIS),
+    has: (anatomy) => !hasProtrusion(anatomy),
+  },
+  {
+    kind: {
+      id: 'piston-protrusion',
+      title: 'Piston protrusions',
+      one: 'piston protrusion',
+      area: 'assembly',
+      measured: 'length',
+      instrument: 'dial-indicator',
+      resolution: HUNDREDTH,
+      condition: 'piston at its highest, pressed the same way at every reading',
+      how: 'Dial on a bridge, zero on the block face; crown at two points on the pin axis, where rocking does not show. Above the block is positive.',
+      figure: 'protrusion',
+      sizes: [
+        { property: 'piston-protrusion.height', title: 'piston protrusion', form: 'mean' },
+        { property: 'piston-protrusion.tilt', title: 'piston protrusion, front to rear', form: 'spread' },
+      ],
+      vanishes: true,
+      sense: 'neither',
+    },
+    places: perCylinder(ON_PIN_AXIS),
+    has: hasProtrusion,
+  },
+  {
+    kind: {
+      id: 'valve-lash',
+      title: 'Valve lash as found',
+      one: 'valve lash',
+      area: 'assembly',
+      measured: 'length',
+      instrument: 'feeler-gauge',
+      resolution: THOU,
+      condition: 'engine cold, each valve at rest on its base circle',
+      how: 'The feeler that drags a little; the next thicker does not enter.',
+      figure: 'cam-lobe',
+      sizes: single('valve-lash.lash', 'valve lash'),
+      vanishes: true,
+      sense: 'neither',
+    },
+    places: perValve(one('lash')),
+    has: hasLash,
+  },
+];
+
+export const assembly: readonly FeatureRule[] = [...floats, ...pistonHeights];

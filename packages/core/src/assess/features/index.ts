@@ -1,0 +1,1 @@
+export { FEATURE_RULES } from './rules.js';

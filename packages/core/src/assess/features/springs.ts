@@ -1,0 +1,122 @@
+/** Valve springs (M43, M44). */
+import type { FeatureKind } from '../model.js';
+import { perValve } from './places.js';
+import { always, CALIPER, type FeatureRule, single, whenAsked } from './rule.js';
+import { one } from './stations.js';
+
+const length = {
+  area: 'springs',
+  measured: 'length',
+  instrument: 'caliper',
+  resolution: CALIPER,
+  figure: 'spring',
+  sense: 'neither',
+} as const;
+const load = {
+  area: 'springs',
+  measured: 'force',
+  instrument: 'spring-tester',
+  resolution: 4.5,
+  figure: 'spring',
+  sense: 'shaft',
+} as const;
+
+function each(kind: Omit<FeatureKind, 'sizes'>, size: string, has: FeatureRule['has']): FeatureRule {
+  return { kind: { ...kind, sizes: single(`${kind.id}.${size}`, kind.one) }, places: perValve(one(size)), has };
+}
+
+export const springs: readonly FeatureRule[] = [
+  each(
+    {
+      ...length,
+      id: 'spring-free-length',
+      title: 'Free lengths of the springs',
+      one: 'free length',
+      condition: 'spring out, standing free',
+      how: 'Over both ends. A short one has taken a set.',
+      sense: 'shaft',
+    },
+    'length',
+    always,
+  ),
+  each(
+    {
+      ...length,
+      id: 'spring-squareness',
+      title: 'Squareness of the springs',
+      one: 'out of square',
+      instrument: 'feeler-gauge',
+      resolution: 5e-5,
+      condition: 'spring standing on a plate against a square',
+      how: 'Turn it for the widest gap at the top coil.',
+    },
+    'gap',
+    always,
+  ),
+  each(
+    {
+      ...length,
+      id: 'spring-lean',
+      title: 'Lean of the springs',
+      one: 'lean',
+      measured: 'angle',
+      instrument: 'protractor',
+      resolution: Math.PI / 360,
+      condition: 'spring standing on a plate',
+      how: 'Largest angle from upright, turning the spring.',
+    },
+    'angle',
+    whenAsked,
+  ),
+  each(
+    {
+      ...load,
+      id: 'spring-load-closed',
+      title: 'Spring loads, valve closed',
+      one: 'load closed',
+      condition: 'tester at zero; spring worked down once first',
+      how: 'Load at the height of the closed valve, as the maker prints it.',
+    },
+    'load',
+    always,
+  ),
+  each(
+    {
+      ...load,
+      id: 'spring-load-open',
+      title: 'Spring loads, valve open',
+      one: 'load open',
+      condition: 'tester at zero; spring worked down once first',
+      how: 'Load at the height of full lift.',
+    },
+    'load',
+    always,
+  ),
+  each(
+    {
+      ...length,
+      id: 'spring-bind-height',
+      title: 'Heights at coil bind',
+      one: 'bind height',
+      condition: 'inner and outer spring together as fitted',
+      how: 'Close the spring in a vice until the coils touch, and measure it.',
+    },
+    'height',
+    always,
+  ),
+  each(
+    {
+      ...length,
+      id: 'spring-pocket',
+      title: 'Room round the springs',
+      one: 'room round the spring',
+      instrument: 'feeler-gauge',
+      resolution: 1e-4,
+      optional: true,
+      condition: 'spring on its seat in the head',
+      how: 'Feeler between the spring and the wall of its pocket or the locator inside.',
+    },
+    'room',
+    always,
+  ),
+];

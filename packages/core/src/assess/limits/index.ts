@@ -1,0 +1,1 @@
+export { PAIRS, PROPERTIES, type Property, SPREADS } from './properties.js';
