@@ -1,6 +1,7 @@
 export { AskPerson } from './ask-person.js';
 export { BenchScreen } from './bench-screen.js';
 export { Said } from './said.js';
+export { saveFile } from './save-file.js';
 export { Shell } from './shell.js';
 export { Title } from './title.js';
 export { lengthTyped, type TypedReading } from './typed-reading.js';

@@ -1,6 +1,6 @@
 export { axisOver, crankAxis } from './axis.js';
 export type * from './plot.js';
-export { LAPTOP_PLOT, PHONE_PLOT, type PlotSize, plotFigure } from './plot-figure.js';
+export { type Field, fieldOf, LAPTOP_PLOT, PHONE_PLOT, type PlotSize, plotFigure } from './plot-figure.js';
 export { plotCsv, plotTable } from './plot-table.js';
 export { plotWords, valueText } from './plot-words.js';
 export { placesAlong, type ValueThere, valueAt, valuesAt } from './values.js';

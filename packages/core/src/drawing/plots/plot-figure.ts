@@ -19,7 +19,8 @@ export interface PlotSize {
 export const LAPTOP_PLOT: PlotSize = { width: 200, height: 110, letter: 5 };
 export const PHONE_PLOT: PlotSize = { width: 100, height: 100, letter: 5 };
 
-interface Field {
+/** Where values lie on the drawing, in its millimetres. */
+export interface Field {
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -31,7 +32,7 @@ interface Field {
 
 const numberText = (axis: Axis, value: number): string => formatNumber(value, axis.places);
 
-function fieldOf(plot: Plot, { width, height, letter }: PlotSize): Field {
+export function fieldOf(plot: Plot, { width, height, letter }: PlotSize): Field {
   const room = (axis: Axis) =>
     letter * (0.62 * Math.max(...stepsOf(axis).map((v) => numberText(axis, v).length)) + 0.8);
   const left = room(plot.left);

@@ -1,0 +1,1 @@
+export { PlotView } from './plot-view.js';
