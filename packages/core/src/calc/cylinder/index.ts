@@ -1,4 +1,12 @@
 export {
+  boredSize,
+  cleanUpDiameter,
+  type NoOversize,
+  type OversizeChoice,
+  smallestOversize,
+  wallLeft,
+} from './oversize.js';
+export {
   boreForRatio,
   type ClearanceParts,
   clearanceForRatio,
@@ -8,3 +16,4 @@ export {
   strokeForRatio,
 } from './ratio.js';
 export { capVolume, creviceVolume, discArea, discVolume, frustumVolume } from './volumes.js';
+export { type CleanUp, reachAt, smallestCleanUp, type WornSection, wornSection } from './worn-profile.js';

@@ -15,6 +15,8 @@ export interface PartsInput {
   /** Place less part wanted: the clearance, or below zero an interference. */
   readonly target: Length;
   readonly window: ClearanceWindow;
+  /** Fits accepted at each place, where they differ from place to place; left out: `window` at all. */
+  readonly windows?: readonly ClearanceWindow[];
   readonly goal: Goal;
 }
 /** Part of each place, counted from 0, and the fits that follow. */
@@ -38,15 +40,16 @@ export interface NoPartsPlan {
 }
 
 /** Fits in nanometres; one that is not accepted is infinite. */
-function fitTable({ places, parts, window }: PartsInput): readonly (readonly number[])[] {
-  const low = window.low === undefined ? Number.NEGATIVE_INFINITY : toNm(window.low);
-  const high = window.high === undefined ? Number.MAX_VALUE : toNm(window.high);
-  return places.map((place) =>
-    parts.map((part) => {
+function fitTable({ places, parts, window, windows }: PartsInput): readonly (readonly number[])[] {
+  return places.map((place, at) => {
+    const own = windows?.[at] ?? window;
+    const low = own.low === undefined ? Number.NEGATIVE_INFINITY : toNm(own.low);
+    const high = own.high === undefined ? Number.MAX_VALUE : toNm(own.high);
+    return parts.map((part) => {
       const fit = toNm(place - part);
       return low <= fit && fit <= high ? fit : Number.POSITIVE_INFINITY;
-    }),
-  );
+    });
+  });
 }
 
 function planOf(input: PartsInput, partOf: readonly number[], short?: PartsPlan['short']): PartsPlan {
@@ -79,6 +82,7 @@ const noPlan = ({ rows, columns }: NoAssignment): NoPartsPlan => ({
  * | part   | `parts`   | m    | size of each part                                           |
  * | target | `target`  | m    | fit wanted; with least-spread it decides among equals only  |
  * |        | `window`  | m    | fits accepted, ends included; open where left out           |
+ * |        | `windows` | m    | the same for each place, where a maker treats places apart  |
  *
  * Fits are compared in whole nanometres. Of plans equal in the goal, the one with the least total deviation (for
  * least-spread the one between the same two fits). The answer is the exact optimum over all ways, of which 8 parts have 40 320.
@@ -88,7 +92,8 @@ const noPlan = ({ rows, columns }: NoAssignment): NoPartsPlan => ({
  * Source: `leastTotal`, `smallestWorst`, `smallestSpread`; with as many parts as places the order of size, derived.
  */
 export function partsToPlaces(input: PartsInput): Outcome<PartsPlan, NoPartsPlan> {
-  const likeRanks = input.goal === 'least-total' && input.places.length === input.parts.length;
+  const alike = input.windows === undefined && input.places.length === input.parts.length;
+  const likeRanks = input.goal === 'least-total' && alike;
   const partOf = likeRanks ? inOrder(input) : undefined;
   if (partOf) return { ok: true, value: planOf(input, partOf) };
   const fits = fitTable(input);

@@ -67,6 +67,29 @@ describe('pistons and bores', () => {
     );
   });
 
+  it('keep to the window of each place where the rear pair runs looser, and find the best of all ways', () => {
+    const own = fc.constantFrom({ low: um(25), high: um(35) }, { low: um(30), high: um(45) }, {});
+    fc.assert(
+      fc.property(inputs, fc.array(own, { minLength: 4, maxLength: 4 }), (input, all) => {
+        const windows = all.slice(0, input.places.length);
+        const found = partsToPlaces({ ...input, windows });
+        const fitsOf = (parts: readonly number[]) =>
+          parts.map((part, place) => inUm(input.places[place]! - input.parts[part]!));
+        const accepted = [...everyAssignment(input.places.length, input.parts.length)]
+          .map(fitsOf)
+          .filter((fits) =>
+            fits.every((fit, at) => {
+              const { low = -1, high = 1 } = windows[at] as { low?: number; high?: number };
+              return inUm(low) <= fit && fit <= inUm(high);
+            }),
+          );
+        const best = Math.min(...accepted.map((fits) => goalOf(input.goal, fits, inUm(input.target))));
+        expect(found.ok).toBe(Number.isFinite(best));
+        if (found.ok) expect(goalOf(input.goal, found.value.fits.map(inUm), inUm(input.target))).toBe(best);
+      }),
+    );
+  });
+
   it('name the places that would be short of parts for a smaller worst deviation', () => {
     const found = partsToPlaces({
       places: [um(80_010), um(80_010), um(80_020)],

@@ -8,8 +8,14 @@ export interface ShellClass {
   /** Halves on hand; absent: as many as needed. */
   readonly stock?: number;
 }
+export interface ShellPosition {
+  readonly housing: Length;
+  readonly journal: Length;
+  /** Clearances accepted here, where the maker treats positions apart; left out: the window of all. */
+  readonly window?: ShellsInput['window'];
+}
 export interface ShellsInput {
-  readonly positions: readonly { readonly housing: Length; readonly journal: Length }[];
+  readonly positions: readonly ShellPosition[];
   readonly classes: readonly ShellClass[];
   readonly target: Length;
   /** Clearances accepted, ends included. */
@@ -47,7 +53,8 @@ const mayPair = (input: ShellsInput, upper: Length, lower: Length): boolean =>
 
 /** Every pair of halves that may go into a position; with no rule of place a pair is named once, the thicker half above. */
 function pairsFor(input: ShellsInput, position: ShellsInput['positions'][number]): readonly ShellPair[] {
-  const { classes, window } = input;
+  const { classes } = input;
+  const window = position.window ?? input.window;
   return classes.flatMap((above, upper) =>
     classes.flatMap((below, lower) => {
       const clearance = (position.housing - above.wall - below.wall - position.journal) as Length;
@@ -61,7 +68,9 @@ function pairsFor(input: ShellsInput, position: ShellsInput['positions'][number]
 
 /** Wishes in order as one whole number: none left without, then fewest bought, then least deviation in nanometres. */
 function weightsOf(input: ShellsInput): { readonly bought: number; readonly unserved: number } {
-  const widest = Math.max(...[input.window.low, input.window.high].map((end) => Math.abs(toNm(end - input.target))));
+  const windows = [input.window, ...input.positions.flatMap(({ window }) => window ?? [])];
+  const ends = windows.flatMap(({ low, high }) => [low, high]);
+  const widest = Math.max(...ends.map((end) => Math.abs(toNm(end - input.target))));
   const bought = input.positions.length * widest + 1;
   return { bought, unserved: bought * (2 * input.positions.length + 1) };
 }
