@@ -167,11 +167,19 @@ function instrumentOf(data: MeasuringData['instrument-kept']): KeptInstrument {
   };
 }
 
-/** Folds what stands in a record: struck-out entries and those not understood count for nothing. */
+const folded = new WeakMap<RecordState, Measuring>();
+/**
+ * Folds what stands in a record: struck-out entries and those not understood count for nothing. A state never changes, so
+ * its answer is kept: every rule and view of one moment asks for it.
+ */
 export function foldMeasuring(state: RecordState): Measuring {
+  const known = folded.get(state);
+  if (known !== undefined) return known;
   const fold = new Fold();
   for (const { entry, reading, struck } of state.entries) {
     if (reading.understood && struck === undefined) fold.take(reading.known, entry);
   }
-  return fold.done();
+  const measuring = fold.done();
+  folded.set(state, measuring);
+  return measuring;
 }

@@ -1,0 +1,138 @@
+/** What is measured, as the log holds it: what stands, what came before, with which gauge and how warm. */
+import { describe, expect, it } from 'vitest';
+import { celsius, inch } from '../quantity/index.js';
+import type { EntryData } from './entry.js';
+import { foldMeasuring, placeOfSlot } from './measuring.js';
+import { chainOf, idOf, SAMPLES_V1, type Wish } from './samples.suite.js';
+import { foldEntries } from './state.js';
+
+const read = (slot: string, digits: string, over: Partial<EntryData['measured']> = {}): Wish => ({
+  kind: 'measured',
+  data: {
+    slot,
+    occasion: 1,
+    reading: { text: `${digits} in`, value: inch(Number(digits)), unit: 'm' },
+    repeat: false,
+    source: 'keyed',
+    ...over,
+  } satisfies EntryData['measured'],
+});
+const strike = (number: number): Wish => ({ kind: 'struck-out', data: { entry: idOf(number), reason: 'misread' } });
+const returned = (...places: string[]): Wish => ({
+  kind: 'work-returned',
+  data: { feature: 'cylinder-bore', places, why: 'bored' },
+});
+const warm = (over: { room?: number; part?: number; about?: string }): Wish => ({
+  kind: 'temperature-noted',
+  data: Object.fromEntries(
+    Object.entries(over).map(([key, value]) => [
+      key,
+      typeof value === 'number' ? { text: `${value} °C`, value: celsius(value), unit: 'K' } : value,
+    ]),
+  ),
+});
+const fold = (...wishes: readonly Wish[]) => foldMeasuring(foldEntries(chainOf(wishes)));
+const texts = (readings: readonly { readonly text: string }[] | undefined) => readings?.map((one) => one.text);
+const A = 'cylinder-bore/1/top-thrust';
+const B = 'cylinder-bore/1/top-axial';
+const OTHER = 'cylinder-bore/2/top-thrust';
+
+describe('readings in the log', () => {
+  it('stand in order, a second reading beside the first, with who, when and which entry', () => {
+    const { bySlot } = fold(read(A, '4.0302'), read(B, '4.0300'), read(A, '4.0303', { repeat: true }));
+    expect(texts(bySlot.get(A))).toEqual(['4.0302 in', '4.0303 in']);
+    expect(bySlot.get(B)?.[0]).toEqual({
+      slot: B,
+      entry: idOf(2),
+      text: '4.0300 in',
+      value: inch(4.03),
+      occasion: 1,
+      at: '2026-03-01T18:20:00+01:00',
+      by: 'A. Fitter',
+    });
+  });
+  it('that were struck out count for nothing, and come back when the strike is struck out', () => {
+    expect(fold(read(A, '4.0302'), strike(1)).bySlot.has(A)).toBe(false);
+    expect(texts(fold(read(A, '4.0302'), strike(1), strike(2)).bySlot.get(A))).toEqual(['4.0302 in']);
+  });
+  it('of a place that came back from work are of an earlier occasion, those of other places stay', () => {
+    const held = fold(read(A, '4.0002'), read(OTHER, '4.0004'), returned('1'));
+    expect(held.bySlot.has(A)).toBe(false);
+    expect(texts(held.before.get(A))).toEqual(['4.0002 in']);
+    expect(texts(held.bySlot.get(OTHER))).toEqual(['4.0004 in']);
+    expect(held.occasions.get('cylinder-bore/1')).toBe(2);
+    const after = fold(read(A, '4.0002'), returned('1', '1'), read(A, '4.0302', { occasion: 2 }));
+    expect(texts(after.bySlot.get(A))).toEqual(['4.0302 in']);
+    expect(texts(after.before.get(A))).toEqual(['4.0002 in']);
+  });
+  it('taken after a return that was struck out are still the newest, and the next return opens one more occasion', () => {
+    const wishes = [read(A, '4.0002'), returned('1'), read(A, '4.0302', { occasion: 2 }), strike(2)];
+    expect(texts(fold(...wishes).bySlot.get(A))).toEqual(['4.0302 in']);
+    expect(fold(...wishes, returned('1')).occasions.get('cylinder-bore/1')).toBe(3);
+  });
+  it('have the temperature noted with them, else of the part, else of the room, as it held then', () => {
+    const held = fold(
+      read(A, '4.0300'),
+      warm({ room: 18 }),
+      read(B, '4.0300'),
+      warm({ part: 25, about: 'cylinder-bore' }),
+      read(OTHER, '4.0300', { temperature: { text: '30 °C', value: celsius(30), unit: 'K' } }),
+      read('cylinder-bore/2/top-axial', '4.0300'),
+      read('main-journal/1/front-a', '2.4980'),
+      warm({ room: 21 }),
+      read('cylinder-bore/3/top-axial', '4.0300'),
+    );
+    const kelvin = (slot: string) => held.bySlot.get(slot)?.[0]?.temperature;
+    expect(kelvin(A)).toBeUndefined();
+    expect(kelvin(B)).toBe(celsius(18));
+    expect(kelvin(OTHER)).toBe(celsius(30));
+    expect(kelvin('cylinder-bore/2/top-axial')).toBe(celsius(25));
+    expect(kelvin('main-journal/1/front-a')).toBe(celsius(18));
+    expect(kelvin('cylinder-bore/3/top-axial')).toBe(celsius(21));
+  });
+});
+
+describe('gauges and decisions in the log', () => {
+  it('keep the last word about a gauge, and every check of it', () => {
+    const kept = SAMPLES_V1['instrument-kept'];
+    const check = SAMPLES_V1['instrument-checked'];
+    const held = fold(
+      { kind: 'instrument-kept', data: kept },
+      { kind: 'instrument-kept', data: { ...kept, name: 'new name' } },
+      { kind: 'instrument-checked', data: check },
+      { kind: 'instrument-checked', data: { ...check, moment: 'end' } },
+    );
+    expect([...held.instruments.values()]).toEqual([
+      {
+        id: 'bore-gauge-1',
+        name: 'new name',
+        kind: 'bore-gauge',
+        measured: 'length',
+        unit: 'in',
+        resolution: inch(0.0001),
+        range: { low: 0.0508, high: 0.1524 },
+        expanded: 0.00000762,
+      },
+    ]);
+    expect(held.checks.map((one) => [one.moment, one.read, one.entry])).toEqual([
+      ['start', 0.10160254, idOf(3)],
+      ['end', 0.10160254, idOf(4)],
+    ]);
+  });
+  it('keep the newest decision of each kind and scope, the last taken last', () => {
+    const decided = (decision: string, scope: string, alternative: string): Wish => ({
+      kind: 'decided',
+      data: { ...SAMPLES_V1.decided, decision, scope, alternative },
+    });
+    const wishes = [decided('bore', 'all', 'a'), decided('shells', 'main', 'b'), decided('bore', 'all', 'c')];
+    expect(fold(...wishes).choices.map((one) => one.alternative)).toEqual(['b', 'c']);
+    expect(fold(...wishes, strike(3)).choices.map((one) => one.alternative)).toEqual(['a', 'b']);
+  });
+});
+
+describe('the name of a reading', () => {
+  it('has three parts: feature, place and station', () => {
+    expect(placeOfSlot(A)).toBe('cylinder-bore/1');
+    for (const text of ['cylinder-bore/1', 'a/b/c/d', '//', 'a//b', '']) expect(placeOfSlot(text)).toBeUndefined();
+  });
+});
