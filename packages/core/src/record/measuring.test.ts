@@ -89,6 +89,8 @@ describe('readings in the log', () => {
     expect(kelvin('cylinder-bore/2/top-axial')).toBe(celsius(25));
     expect(kelvin('main-journal/1/front-a')).toBe(celsius(18));
     expect(kelvin('cylinder-bore/3/top-axial')).toBe(celsius(21));
+    const room = (slot: string) => held.bySlot.get(slot)?.[0]?.room;
+    expect([B, OTHER, 'cylinder-bore/3/top-axial'].map(room)).toEqual([undefined, celsius(18), undefined]);
   });
 });
 

@@ -15,6 +15,8 @@ export interface MeasuredReading {
   readonly by: string;
   /** Kelvin; noted with the reading, else of the part, else of the room. */
   readonly temperature?: number;
+  /** Kelvin; of the room, where it was noted apart from the part. */
+  readonly room?: number;
 }
 export interface KeptInstrument extends Pick<MeasuringData['instrument-kept'], 'id' | 'name' | 'kind' | 'measured'> {
   readonly unit: string;
@@ -64,8 +66,11 @@ class Warmth {
     this.#parts = part?.value;
     this.#byFeature.clear();
   }
-  of(slot: string): number | undefined {
-    return this.#byFeature.get(slot.slice(0, slot.indexOf('/'))) ?? this.#parts ?? this.#room;
+  /** `own`: noted with the reading itself. */
+  of(slot: string, own: number | undefined): Pick<MeasuredReading, 'temperature' | 'room'> {
+    const part = own ?? this.#byFeature.get(slot.slice(0, slot.indexOf('/'))) ?? this.#parts;
+    if (part === undefined) return this.#room === undefined ? {} : { temperature: this.#room };
+    return { temperature: part, ...(this.#room !== undefined && { room: this.#room }) };
   }
 }
 
@@ -104,7 +109,6 @@ class Fold {
   }
   #measured(data: MeasuringData['measured'], entry: LogEntry): void {
     const { slot, occasion, reading, instrument } = data;
-    const temperature = data.temperature?.value ?? this.#warmth.of(slot);
     this.#readings.push({
       slot,
       entry: entry.id,
@@ -114,7 +118,7 @@ class Fold {
       occasion,
       at: entry.at,
       by: entry.person,
-      ...(temperature !== undefined && { temperature }),
+      ...this.#warmth.of(slot, data.temperature?.value),
     });
     const place = placeOfSlot(slot);
     // A reading can know of a return that was struck out afterwards: it is still the newest of its place.

@@ -56,7 +56,7 @@ describe('a keyed bore', () => {
     expect(gate('40.302 in', reach)).toEqual({
       level: 'impossible',
       reason:
-        '40.302 in: a bore of cylinder 6 is 3.6000 in to 4.4000 in (sheet, bore 4.000 in). Was it the point in another place? 4.0302 in would fit.',
+        '40.302 in cannot be: bore of cylinder 6 is 3.6000 in to 4.4000 in (sheet, bore 4.000 in). Was it the point in another place? 4.0302 in would fit.',
     });
   });
   it('below nothing is refused, but a piston may stand below its deck', () => {

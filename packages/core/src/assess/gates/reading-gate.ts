@@ -63,12 +63,12 @@ function impossible(judged: Judged): string | undefined {
   const { gauge, what, expected } = question;
   const own = gauge && findUnit(question.measured, gauge.unit)?.name;
   if (gauge !== undefined && own !== typed.unit) return `${gauge.name} reads ${own}; this is in ${typed.unit}.`;
-  if (signless(judged)) return `${typed.text}: a ${what} cannot be less than nothing.`;
+  if (signless(judged)) return `${typed.text}: ${what} cannot be less than nothing.`;
   if (gauge?.range !== undefined && outside(typed.value, gauge.range))
     return `${typed.text}: ${gauge.name} reads ${windowWords(judged, gauge.range)}.`;
   if (expected !== undefined && outside(typed.value, expected.possible)) {
     const hint = hintOf(judged);
-    const line = `${typed.text}: a ${what} is ${windowWords(judged, expected.possible)} (${expected.why}).`;
+    const line = `${typed.text} cannot be: ${what} is ${windowWords(judged, expected.possible)} (${expected.why}).`;
     return hint === undefined ? line : `${line} Was it ${hint}`;
   }
   return undefined;
