@@ -4,7 +4,7 @@ import type { GateQuestion } from './model.js';
 
 const MOST = 6;
 /** Places in which a step can be written: 4 for 0.0001 as for 0.0005. */
-function placesOfStep(step: number): number {
+export function placesOfStep(step: number): number {
   let places = 0;
   const left = () => Math.abs(step * 10 ** places - Math.round(step * 10 ** places));
   while (places < MOST && left() > 1e-6 * step * 10 ** places) places += 1;

@@ -37,17 +37,17 @@ const halves = (name: string): readonly [string, string] => {
 };
 
 /**
- * Heights and directions of a place's stations. Stations without either stand one below the other, each a height of its own.
+ * Heights and directions of a place's stations. Stations without either, and points side by side that are no directions of one
+ * height, stand one after the other, each a height of its own.
  */
 export function gridOf(stations: readonly StationShown[]): StationGrid {
-  const placed = stations.some((one) => one.height !== undefined || one.direction !== undefined);
+  const row = isRow(stations);
   const cells = stations.map((one, index) => ({
-    height: placed ? (one.height ?? 0) : index,
-    direction: placed ? (one.direction ?? 0) : 0,
+    height: row ? index : (one.height ?? 0),
+    direction: row ? 0 : (one.direction ?? 0),
     name: one.name,
   }));
-  const crossed =
-    cells.some((a) => a.height !== cells[0]?.height) && cells.some((a) => a.direction !== cells[0]?.direction);
+  const crossed = !row && cells.some((a) => a.direction !== cells[0]?.direction);
   const lanes = (which: 'height' | 'direction'): readonly Lane[] =>
     [...new Set(cells.map((cell) => cell[which]))]
       .sort((a, b) => a - b)
@@ -63,6 +63,14 @@ export function gridOf(stations: readonly StationShown[]): StationGrid {
     of: cells.map((cell) => ({ height: laneAt(heights, cell.height), direction: laneAt(directions, cell.direction) })),
   };
 }
+/** Points along a part; "middle, first diameter" beside "middle, at right angles" are two directions of one height instead. */
+function isRow(stations: readonly StationShown[]): boolean {
+  if (stations.every((one) => one.height === undefined && one.direction === undefined)) return true;
+  const heights = new Set(stations.map((one) => one.height ?? 0));
+  const names = new Set(stations.map((one) => halves(one.name)[0]));
+  return stations.length > 1 && heights.size === 1 && names.size > 1;
+}
+
 /** The names of lanes only where there is more than one: a single one needs no telling apart. */
 export const told = (lanes: readonly Lane[]): readonly Lane[] => (lanes.length > 1 ? lanes : []);
 

@@ -23,7 +23,7 @@ function layOf(name: string, used: ReadonlySet<number>): number | undefined {
   const words = name.toLowerCase();
   const wanted = /diagonal/.test(words)
     ? [4, 5]
-    : /across|end/.test(words)
+    : /front|rear|across|end/.test(words)
       ? [2, 3]
       : /edge|along|side/.test(words)
         ? [0, 1]
