@@ -6,9 +6,11 @@ export interface DeviceSettings {
   readonly tones: boolean;
   readonly speech: boolean;
   readonly awake: boolean;
+  /** Unit in which lengths are shown; a gauge keeps its own. */
+  readonly length: 'mm' | 'in';
 }
 const place = 'gudgeon.settings';
-const usual: DeviceSettings = { theme: 'white', tones: true, speech: false, awake: true };
+const usual: DeviceSettings = { theme: 'white', tones: true, speech: false, awake: true, length: 'mm' };
 const listeners = new Set<() => void>();
 let now: DeviceSettings = read();
 

@@ -1,6 +1,7 @@
 export { ActButton } from './act-button.js';
 export { answerActions } from './answer-actions.js';
 export { AnswerButtons } from './answer-buttons.js';
+export { Armed } from './armed.js';
 export { BeforeYouBegin } from './before-you-begin.js';
 export { BigTarget } from './big-target.js';
 export { CautionsAgain } from './cautions-again.js';
@@ -18,5 +19,5 @@ export { toneAccepted, toneRefused } from './tones.js';
 export { useAwake } from './use-awake.js';
 export { type Away, type AwayReason, useAway } from './use-away.js';
 export { Verdict } from './verdict.js';
-export type { VerdictState } from './verdict-shape.js';
+export { VerdictShape, type VerdictState } from './verdict-shape.js';
 export { YouWereHere } from './you-were-here.js';

@@ -1,9 +1,9 @@
-import { type KeyboardEvent, useId, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import type { Action } from '../keys/index.js';
 import { notABounce } from '../keys/index.js';
 import { ActButton } from './act-button.js';
 import { complaintWords } from './complaint-words.js';
-import { emptyBuffer, type KeyBuffer, type Keyed, pressKey, shownNumber, takeText } from './key-buffer.js';
+import { emptyBuffer, hasDigits, type KeyBuffer, type Keyed, pressKey, shownNumber, takeText } from './key-buffer.js';
 import { Keypad } from './keypad.js';
 import { type Barrier, barrierFor, type GateRules } from './number-gate.js';
 import { NumberQuestion } from './number-question.js';
@@ -16,6 +16,12 @@ interface NumberEntryProps extends GateRules {
   /** What to expect, shown small beneath, e.g. "0.000 in: three places". */
   readonly ghost?: string;
   readonly recordLabel?: string;
+  /** False where a keyboard or a gauge types: the number keys would only take room. */
+  readonly pad?: boolean;
+  /** For a gauge that sends no Enter: the whole value is taken after this much silence [ms]; Tab takes it as well. */
+  readonly silence?: number;
+  /** Stands between the field and the number keys. */
+  readonly children?: ReactNode;
   /** Called once per confirmed reading with the keys as keyed and the number as shown. */
   readonly onRecord: (raw: string, shown: string) => void;
 }
@@ -26,6 +32,9 @@ export function NumberEntry({
   sign = false,
   ghost,
   recordLabel = 'Record',
+  pad = true,
+  silence,
+  children,
   onRecord,
   ...rules
 }: NumberEntryProps) {
@@ -78,10 +87,24 @@ export function NumberEntry({
   const onKey = (event: KeyboardEvent) => {
     // A held Backspace would wipe a reading that the person cannot see being wiped.
     if (event.key === 'Backspace' && event.repeat) event.preventDefault();
-    if (event.key !== 'Enter') return;
+    const taken =
+      event.key === 'Enter' || (event.key === 'Tab' && silence !== undefined && hasDigits(buffer) && !question);
+    if (!taken) return;
     event.preventDefault();
     if (!event.repeat) guarded();
   };
+  const afterSilence = useRef(guarded);
+  useEffect(() => {
+    afterSilence.current = guarded;
+  });
+  const silent = silence !== undefined && hasDigits(buffer) && !question && complaint === '';
+  // Every new key starts the silence anew.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: see above
+  useEffect(() => {
+    if (!silent) return;
+    const timer = window.setTimeout(() => afterSilence.current(), silence);
+    return () => window.clearTimeout(timer);
+  }, [silent, silence, buffer]);
 
   return (
     <div className="entry">
@@ -115,6 +138,7 @@ export function NumberEntry({
       <div id={`${id}-said`} role="alert">
         {complaint && <p className="entry-complaint">{complaint}</p>}
       </div>
+      {children}
       {question ? (
         <NumberQuestion
           question={question}
@@ -128,16 +152,18 @@ export function NumberEntry({
         />
       ) : (
         <>
-          <Keypad press={press} sign={sign} />
+          {pad && <Keypad press={press} sign={sign} />}
           <ActButton action={recordAction} run={guarded} />
-          <button
-            type="button"
-            className="act act-second apart"
-            data-bench-control="clear"
-            onClick={() => press(cleared ? 'Undo' : 'Clear')}
-          >
-            {cleared ? `Bring back ${shownNumber(cleared)}` : 'Clear'}
-          </button>
+          {pad && (
+            <button
+              type="button"
+              className="act act-second apart"
+              data-bench-control="clear"
+              onClick={() => press(cleared ? 'Undo' : 'Clear')}
+            >
+              {cleared ? `Bring back ${shownNumber(cleared)}` : 'Clear'}
+            </button>
+          )}
         </>
       )}
     </div>

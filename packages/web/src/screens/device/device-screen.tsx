@@ -20,6 +20,12 @@ export function DeviceScreen() {
             on={settings.theme === 'black'}
             set={(on) => changeSettings({ theme: on ? 'black' : 'white' })}
           />
+          <Switch
+            name="Lengths in inches"
+            hint="Else in millimetres. What is stored stays as it was keyed, and each gauge keeps its own unit."
+            on={settings.length === 'in'}
+            set={(on) => changeSettings({ length: on ? 'in' : 'mm' })}
+          />
           <Toggle
             setting="tones"
             name="Tones"

@@ -1,9 +1,8 @@
 import { type GapVerdict, judgeGap, lengthGate, usualGap, type ValveSettingView } from '@gudgeon/core/workbench';
 import { useState } from 'react';
-import { ActButton, NumberEntry, toneRefused, Verdict } from '../../bench/index.js';
+import { ActButton, Armed, NumberEntry, toneRefused, Verdict } from '../../bench/index.js';
 import { type Action, useActions } from '../../keys/index.js';
 import { lengthTyped, type TypedReading } from '../../shell/index.js';
-import { Armed } from './armed.js';
 import type { Desk } from './desk.js';
 
 interface GapEntryProps {

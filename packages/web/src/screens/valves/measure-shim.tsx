@@ -1,9 +1,8 @@
 import { lengthGate, usualGap, usualShim, type ValveSettingView } from '@gudgeon/core/workbench';
 import { useEffect, useState } from 'react';
-import { NumberEntry, say } from '../../bench/index.js';
+import { Armed, NumberEntry, say } from '../../bench/index.js';
 import { useFromTop } from '../../keys/index.js';
 import { lengthTyped, type TypedReading } from '../../shell/index.js';
-import { Armed } from './armed.js';
 import type { Desk } from './desk.js';
 import { GaugeChoice } from './gauge-choice.js';
 

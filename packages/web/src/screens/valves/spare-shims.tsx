@@ -1,8 +1,7 @@
 import { lengthGate, type ShimsView, usualShim } from '@gudgeon/core/workbench';
 import { useState } from 'react';
-import { NumberEntry } from '../../bench/index.js';
+import { Armed, NumberEntry } from '../../bench/index.js';
 import { lengthTyped } from '../../shell/index.js';
-import { Armed } from './armed.js';
 import type { Desk } from './desk.js';
 import { GaugeChoice } from './gauge-choice.js';
 
