@@ -1,0 +1,86 @@
+/** Pistons that can be had, by oversize. */
+import type { PistonStock } from '../../engine/index.js';
+import type { Assessment, BuyLine } from '../model.js';
+import { placesOf, sizeAt } from './decision.js';
+import type { Closed } from './judged.js';
+import type { LengthWords } from './length-words.js';
+
+/** All grades of one oversize. */
+export interface PistonSet {
+  readonly oversize: number;
+  readonly grades: readonly PistonStock[];
+  /** Pieces that can be had; infinite where a grade can be bought as often as needed. */
+  readonly pieces: number;
+  /** Skirts that this set may have, over all grades; absent where a grade has no printed size. */
+  readonly skirt?: Closed;
+}
+
+const sameLength = (a: number, b: number): boolean => Math.abs(a - b) < 1e-9;
+
+/** Sets in the order of their oversizes, standard first. */
+export function pistonSets(pistons: readonly PistonStock[]): readonly PistonSet[] {
+  const oversizes = pistons
+    .map(({ oversize }) => oversize)
+    .filter((one, at, all) => all.findIndex((other) => sameLength(one, other)) === at)
+    .toSorted((a, b) => a - b);
+  return oversizes.map((oversize) => {
+    const grades = pistons.filter((one) => sameLength(one.oversize, oversize));
+    const skirt = skirtOf(grades);
+    const pieces = grades.reduce((sum, { count = Number.POSITIVE_INFINITY }) => sum + count, 0);
+    return { oversize, grades, pieces, ...(skirt && { skirt }) };
+  });
+}
+
+function skirtOf(grades: readonly PistonStock[]): Closed | undefined {
+  const lows = grades.flatMap(({ skirt }) => skirt?.low ?? []);
+  const highs = grades.flatMap(({ skirt }) => skirt?.high ?? []);
+  if (lows.length < grades.length || highs.length < grades.length) return undefined;
+  return { low: Math.min(...lows), high: Math.max(...highs) };
+}
+
+/** Of several oversizes the one whose nominal bore lies nearest to a size. */
+export function nearestOversize(oversizes: readonly number[], standard: number, size: number): number {
+  const apart = (oversize: number) => Math.abs(standard + oversize - size);
+  return oversizes.reduce((best, one) => (apart(one) < apart(best) ? one : best), 0);
+}
+
+/** Measured pistons of one oversize by the cylinder that they are tagged with. */
+export function pistonsInHand(
+  assessment: Assessment,
+  oversizes: readonly number[],
+  standard: number,
+  oversize: number,
+): ReadonlyMap<string, { readonly value: number; readonly u?: number }> {
+  const measured = placesOf(assessment, 'piston-skirt').flatMap(({ id }) => {
+    const size = sizeAt(assessment, 'piston-skirt.diameter', id);
+    if (size === undefined || !sameLength(nearestOversize(oversizes, standard, size.value), oversize)) return [];
+    return [[id, size] as const];
+  });
+  return new Map(measured);
+}
+
+/** "+0.020 in", or "standard". */
+export const oversizeText = (oversize: number, words: LengthWords): string =>
+  oversize === 0 ? 'standard' : `+${words.length(oversize)}`;
+
+/** What to buy for so many cylinders, and the rings that go with it. */
+export function buysFor(
+  assessment: Assessment,
+  set: PistonSet,
+  cylinders: readonly string[],
+  words: LengthWords,
+  grade?: PistonStock,
+) {
+  const oversize = oversizeText(set.oversize, words);
+  const size = grade?.grade === undefined ? oversize : `${oversize}, grade ${grade.grade}`;
+  const purpose = `cylinders ${cylinders.join(', ')}`;
+  const part = grade ?? set.grades[0];
+  const pistons: readonly BuyLine[] =
+    part === undefined ? [] : [{ part: part.name, ...number(part), size, count: cylinders.length, for: purpose }];
+  const rings = (assessment.engine.stock?.rings ?? [])
+    .filter((ring) => sameLength(ring.oversize, set.oversize))
+    .map((ring) => ({ part: ring.name, ...number(ring), size: oversize, count: cylinders.length, for: purpose }));
+  return { pistons, rings };
+}
+
+const number = ({ partNumber }: { readonly partNumber?: string }) => (partNumber === undefined ? {} : { partNumber });
