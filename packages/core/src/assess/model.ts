@@ -184,6 +184,8 @@ export interface SlotReading {
   readonly by: string;
   /** Kelvin; of the part, else of the room. */
   readonly temperature?: number;
+  /** Kelvin; of the room and so of the gauge, where noted apart. Absent: part and gauge lay together. */
+  readonly room?: number;
 }
 /** What the log holds about measuring, as `record/measuring` folds it. */
 export interface Readings {

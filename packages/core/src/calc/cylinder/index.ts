@@ -15,5 +15,6 @@ export {
   type NoRoom,
   strokeForRatio,
 } from './ratio.js';
+export { sideClearance } from './rings.js';
 export { capVolume, creviceVolume, discArea, discVolume, frustumVolume } from './volumes.js';
 export { type CleanUp, reachAt, smallestCleanUp, type WornSection, wornSection } from './worn-profile.js';

@@ -1,4 +1,12 @@
 export {
+  outOfRound,
+  ROUND_RULES,
+  type RoundRule,
+  TAPER_RULES,
+  type TaperRule,
+  taper,
+} from './bore-shape.js';
+export {
   type Budget,
   type BudgetLine,
   budgetOf,
@@ -8,6 +16,7 @@ export {
   wholeDegrees,
 } from './budget.js';
 export { coverageFactor, type RectanglePair, rectanglePairCoverage } from './coverage.js';
+export { conformance, type Limits, type Verdict } from './decision.js';
 export {
   chiSquareBelow,
   chiSquareQuantile,
@@ -19,6 +28,12 @@ export {
   studentBelow,
   studentQuantile,
 } from './distributions.js';
+export { gaugeError } from './instrument.js';
+export { type Judgement, judge, type Question } from './judge.js';
+export { stepsBetween } from './liners.js';
+export { EXPANSION } from './materials.js';
 export { deviation, mean, median, medianDistance, spread, squaresAboutMean } from './repeats.js';
 export { type Slip, type SlipCode, slipsOf } from './slips.js';
+export { sizeAtReference, type WarmBody } from './temperature.js';
 export { type Bounds, SHAPES, type Shape, typeB } from './type-b.js';
+export { wearFigure, wearGrows } from './wear.js';
