@@ -1,3 +1,5 @@
+export { type DeckStack, deckClearance, deckCuts } from './deck.js';
+export { type IntakeFace, intakeFace } from './milling.js';
 export {
   boredSize,
   cleanUpDiameter,
@@ -15,6 +17,8 @@ export {
   type NoRoom,
   strokeForRatio,
 } from './ratio.js';
-export { sideClearance } from './rings.js';
+export { allocateRings, type NoRingPlan, type RingPlan } from './ring-allocation.js';
+export { GAP_TABLES, type GapFactors, type GapTable, gapFactors } from './ring-gap-table.js';
+export { gapByFactor, gapInBore, sideClearance } from './rings.js';
 export { capVolume, creviceVolume, discArea, discVolume, frustumVolume } from './volumes.js';
 export { type CleanUp, reachAt, smallestCleanUp, type WornSection, wornSection } from './worn-profile.js';
