@@ -23,7 +23,16 @@ function heightsOf({ engine }: Anatomy): readonly Line[] {
 function directionsOf({ engine }: Anatomy): readonly Line[] {
   const stated = engine.inspection?.boreDirections ?? [];
   const named = stated.length === 0 ? DIRECTIONS : lines(...stated);
-  return named.map(({ id, name }) => ({ id, name: name.includes('direction') ? name : `${name} direction` }));
+  return named.map(({ id, name }) => ({
+    id: directionId(id, name),
+    name: /direction|along|across/.test(name) ? name : `${name} direction`,
+  }));
+}
+
+/** The two directions have one id each, whatever words the maker has for them. */
+function directionId(id: string, name: string): string {
+  if (/thrust|across/.test(name)) return 'thrust';
+  return /axial|along|pin/.test(name) ? 'axial' : id;
 }
 
 function boreSizes(heights: readonly Line[], directions: readonly Line[]): readonly SizeRule[] {

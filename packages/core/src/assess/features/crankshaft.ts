@@ -12,6 +12,15 @@ const crank = {
 const JOURNAL =
   'Near the front fillet and near the rear fillet, two diameters at right angles each, clear of the oil hole. Half a turn of the thimble by the ratchet, never squeezed.';
 
+const thrustPlace: FeatureRule['places'] = ({ thrustAt }) => [
+  {
+    id: 'thrust',
+    name: thrustAt === undefined ? 'thrust main' : `thrust main, number ${thrustAt}`,
+    ...(thrustAt === undefined ? {} : { journal: thrustAt }),
+    stations: QUARTERS,
+  },
+];
+
 export const crankshaft: readonly FeatureRule[] = [
   {
     kind: {
@@ -85,15 +94,27 @@ export const crankshaft: readonly FeatureRule[] = [
       sizes: even('thrust-width', 'width', 'thrust width'),
       sense: 'hole',
     },
-    places: ({ thrustAt }) => [
-      {
-        id: 'thrust',
-        name: thrustAt === undefined ? 'thrust main' : `thrust main, number ${thrustAt}`,
-        ...(thrustAt === undefined ? {} : { journal: thrustAt }),
-        stations: QUARTERS,
-      },
-    ],
+    places: thrustPlace,
     has: always,
+  },
+  {
+    kind: {
+      ...crank,
+      id: 'thrust-bearing-width',
+      title: 'Width over the thrust bearing',
+      one: 'thrust bearing width',
+      area: 'block',
+      instrument: 'outside-micrometer',
+      resolution: TENTH,
+      condition: 'crank out; shell with flanges in, or loose washers out',
+      how: 'Over the flanges of the shell, or over the block where loose washers go, at four places round.',
+      figure: 'float',
+      sizes: even('thrust-bearing-width', 'width', 'thrust bearing width'),
+      sense: 'shaft',
+      material: 'block',
+    },
+    places: thrustPlace,
+    has: whenAsked,
   },
   {
     kind: {

@@ -1,1 +1,3 @@
+export { inspectionPlan } from './plan.js';
 export { FEATURE_RULES } from './rules.js';
+export { featureOf, parseSlot, placeOf, type SlotParts, slotName, slotOf, slotsOf, stationOf } from './slots.js';

@@ -52,6 +52,10 @@ const spread = (feature: string, measured: Measured, id: string, title: string):
 /** Largest less smallest over the places of one feature. */
 export const SPREADS: readonly Property[] = [
   spread('liner-protrusion', 'length', 'liner-protrusion.between', 'liner protrusion, spread under one head'),
+  {
+    ...spread('rod-big-end-mass', 'mass', 'rod-mass.between', 'rod mass, spread over the cylinders'),
+    needs: ['rod-big-end-mass', 'rod-small-end-mass'],
+  },
   spread('piston-mass', 'mass', 'piston-mass.between', 'piston mass, spread over the cylinders'),
   spread('piston-protrusion', 'length', 'piston-protrusion.between', 'piston protrusion, spread over the cylinders'),
   spread('deck-clearance', 'length', 'deck-clearance.between', 'deck clearance, spread over the cylinders'),
