@@ -274,6 +274,8 @@ export interface Finding {
   readonly words: string;
   /** For `near` and `check again`: the reading that decides, and the share of the doubt that is its. */
   readonly again?: { readonly key: string; readonly name: string; readonly share: number };
+  /** What a general rule of wear says where no wear limit is printed: never the maker's limit. `source` is a bibliography key. */
+  readonly advice?: { readonly words: string; readonly source: string };
 }
 /** Engine and readings seen together. */
 export interface Assessment {

@@ -6,14 +6,14 @@ import { combinedUncertainty } from '../../quantity/index.js';
 
 /** One independent cause of error: the reading itself, the setting of a gauge, a thermometer. */
 export interface ErrorSource {
-  /** A slot, or `gauge/<id>`, `warmth/...`. */
+  /** A slot, or what readings share: `gauge/...`, `warmth/...`. */
   readonly key: string;
   readonly name: string;
   /** Standard uncertainty in its own unit. */
   readonly u: number;
-  /** Whether it is a reading that can be taken again. */
-  readonly reading: boolean;
 }
+/** Whether a cause is a reading, which can be taken again; no feature is called gauge or warmth. */
+export const isReading = (key: string): boolean => !/^(gauge|warmth)\//.test(key);
 /** How much the value changes for one unit of the source. */
 export interface Cause {
   readonly source: ErrorSource;

@@ -25,7 +25,6 @@ export const benchOf = (engine: Engine, readings: Readings, habits: Habits = USU
 /** Where a reading was taken: what follows from the feature and its place, made once for a place. */
 export interface Spot {
   readonly kind: FeatureKind;
-  readonly placeName: string;
   readonly material: PartMaterial;
   /** Part and gauge that lay together, at this place. */
   readonly apart: ErrorSource;
@@ -33,17 +32,16 @@ export interface Spot {
 export const spotOf = (
   bench: Bench,
   kind: FeatureKind,
-  place: { readonly id: string; readonly name: string },
+  place: { readonly id: string },
 ): Spot => ({
   kind,
-  placeName: place.name,
   material: materialOf(bench.engine, kind),
   apart: bench.warmth.apartAt(`${kind.id}/${place.id}`),
 });
 
 export interface Corrected extends Known {
   readonly slot: Slot;
-  /** "cylinder 3, top, thrust direction". */
+  /** "bore of cylinder 3, top, thrust direction". */
   readonly name: string;
   readonly taken: readonly SlotReading[];
   /** Each repeat as corrected, in order. */
@@ -80,10 +78,10 @@ export function correctedReading(
   const step = ones.length < 2 ? first.gauge.step : Math.max(...ones.map(({ gauge }) => gauge.step));
   const scatter = repeats.length < 2 ? feel : Math.max(feel, deviation(repeats));
   const u = quadrature(scatter / Math.sqrt(repeats.length), step);
-  const own: Cause = { source: { key: slot, name: `${spot.placeName}, ${name}`, u, reading: true }, sensitivity: 1 };
+  const own: Cause = { source: { key: slot, name, u }, sensitivity: 1 };
   return {
     slot,
-    name: own.source.name,
+    name,
     taken,
     repeats,
     value: repeats.length < 2 ? first.value : mean(repeats),

@@ -164,7 +164,7 @@ export class Gauges {
     const causes: Cause[] = [{ source: settingOf(id, gauge.name, quadrature(standard, read)), sensitivity: 1 }];
     if (drift !== 0)
       causes.push({
-        source: { key: `gauge/${id}/drift`, name: `drift of ${gauge.name}`, u: fromStep(drift), reading: false },
+        source: { key: `gauge/${id}/drift`, name: `drift of ${gauge.name}`, u: fromStep(drift) },
         sensitivity: 1,
       });
     const doubt = COVERAGE * quadrature(usual, step);
@@ -186,7 +186,6 @@ const settingOf = (id: string, name: string, u: number): ErrorSource => ({
   key: `gauge/${id}`,
   name: `setting of ${name}`,
   u,
-  reading: false,
 });
 
 function sessionsByStandard(checks: readonly InstrumentCheck[]): readonly (readonly Session[])[] {

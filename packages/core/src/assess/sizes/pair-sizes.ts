@@ -1,4 +1,5 @@
 /** Clearances and other sizes of parts together, for every place that has them. */
+import { crankpinsOf } from '../features/journals.js';
 import type { Place } from '../model.js';
 import type { Bench } from './corrected.js';
 import type { Form } from './forms.js';
@@ -7,7 +8,7 @@ import { figureOf, type PlaceFigure, type Read } from './place-readings.js';
 import { type Ingredient, keyOf, type RuleOf, type SizeEntry, whole } from './size.js';
 
 export function pairSizes(bench: Bench, read: Read, ruleOf: RuleOf): readonly SizeEntry[] {
-  const pins = crankpinsOf(bench, read);
+  const pins = pinsOf(bench, read);
   const entries: SizeEntry[] = [];
   for (const pairing of PAIRINGS) {
     const per = pairing.per.find((feature) => read.feature(feature) !== undefined);
@@ -20,15 +21,13 @@ export function pairSizes(bench: Bench, read: Read, ruleOf: RuleOf): readonly Si
   return entries;
 }
 
-/** Crankpin of each cylinder: that of its own place, else the one that the sheet's layout names. */
-function crankpinsOf({ engine }: Bench, read: Read): ReadonlyMap<number, string> {
+/** Place of the crankpin of each cylinder. */
+function pinsOf({ engine }: Bench, read: Read): ReadonlyMap<number, string> {
   const places = read.feature('crankpin')?.places ?? [];
   const pins = new Map<number, string>();
-  for (const { number, crankpin } of engine.layout.cylinders) {
-    const own =
-      places.find((place) => place.cylinder === number) ??
-      places.find((place) => crankpin !== undefined && place.journal === crankpin);
-    if (own !== undefined) pins.set(number, own.id);
+  for (const { number, cylinders } of crankpinsOf(engine)) {
+    const place = places.find(({ journal }) => journal === number);
+    if (place !== undefined) for (const cylinder of cylinders) pins.set(cylinder, place.id);
   }
   return pins;
 }

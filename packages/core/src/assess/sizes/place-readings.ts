@@ -1,4 +1,5 @@
 /** All readings of the plan by place, corrected once each. */
+import { slotOf } from '../features/index.js';
 import type { Feature, FeatureKind, InspectionPlan, Place, Slot, Station } from '../model.js';
 import { causesOf, type Known } from './causes.js';
 import { type Bench, type Corrected, correctedReading, type Spot, spotOf } from './corrected.js';
@@ -10,7 +11,10 @@ export interface PlaceReadings {
   /** By station; a station without a standing reading has none. */
   readonly read: ReadonlyMap<string, Corrected>;
 }
-export const slotOf = (feature: string, place: string, station: string): Slot => `${feature}/${place}/${station}`;
+
+/** "bore of cylinder 3, top, thrust direction"; a station that is alone is not named. */
+const nameOf = ({ one }: FeatureKind, place: Place, station: string): string =>
+  `${one} of ${place.name}${place.stations.length === 1 ? '' : `, ${station}`}`;
 
 function readPlace(bench: Bench, kind: FeatureKind, place: Place): PlaceReadings {
   const read = new Map<string, Corrected>();
@@ -20,7 +24,7 @@ function readPlace(bench: Bench, kind: FeatureKind, place: Place): PlaceReadings
     const taken = bench.readings.bySlot.get(slot);
     if (taken === undefined || taken.length === 0) continue;
     spot ??= spotOf(bench, kind, place);
-    read.set(id, correctedReading(bench, spot, slot, name, taken));
+    read.set(id, correctedReading(bench, spot, slot, nameOf(kind, place, name), taken));
   }
   return { kind, place, read };
 }

@@ -4,6 +4,10 @@ import { type Cause, causesOf, doubtOf, type Known, type Weighted } from './caus
 import { type Corrected, disagrees } from './corrected.js';
 import { readingLine, sure, unitOf } from './words.js';
 
+/** A size whose doubt is known. */
+export interface SureSize extends Size {
+  readonly u: number;
+}
 /** A size of the plan, whether it can be formed yet or not. */
 export interface SizeEntry {
   readonly key: string;
@@ -13,7 +17,7 @@ export interface SizeEntry {
   readonly measured: Measured;
   /** Whether wear makes it larger (`hole`) or smaller (`shaft`). */
   readonly sense: 'hole' | 'shaft' | 'neither';
-  readonly size?: Size;
+  readonly size?: SureSize;
   /** Slots still to read; empty with a size. */
   readonly missing: readonly Slot[];
   /** How many slots it needs in all. */
@@ -52,7 +56,7 @@ export interface SizeIdea {
 }
 
 /** Value and doubt at once; the lines that only an opened number shows are made when it is opened. */
-export function sizeOf(idea: SizeIdea): Size {
+export function sizeOf(idea: SizeIdea): SureSize {
   const { property, place, title, measured, value, ingredients } = idea;
   const causes =
     ingredients.length === 1 && ingredients[0]!.factor === 1

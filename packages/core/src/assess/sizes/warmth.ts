@@ -61,7 +61,6 @@ export class Warmth {
       key: `warmth/${key}`,
       name,
       u: fromHalfWidth(half),
-      reading: false,
     });
     this.#unknown = source('workshop', 'temperature that nobody noted', habits.workshop);
     this.#thermometer = source('part', 'thermometer at the part', habits.thermometer);
@@ -76,7 +75,6 @@ export class Warmth {
       key: `warmth/${place}`,
       name: 'part and gauge not quite alike in temperature',
       u: fromHalfWidth(this.#apart),
-      reading: false,
     };
   }
   #ofMaterial(expansion: number): ErrorSource {
@@ -87,7 +85,6 @@ export class Warmth {
         key: `warmth/expansion-${this.#materials.size}`,
         name: 'expansion of the material',
         u,
-        reading: false,
       };
       this.#materials.set(expansion, source);
     }
