@@ -2,6 +2,7 @@ import {
   describeFault,
   done,
   findUnit,
+  formatQuantity,
   fromUnit,
   type Outcome,
   parseQuantity,
@@ -199,9 +200,29 @@ export class SheetReader {
     const differ = (a: number | undefined, b: number | undefined) =>
       (a === undefined) !== (b === undefined) || (a !== undefined && b !== undefined && Math.abs(a - b) > allowed);
     if (!differ(main.low, other.value.low) && !differ(main.high, other.value.high)) return;
-    const text = `${main.text.trim()} and (${bracket.trim()}) are not the same figure`;
-    this.caution('units-disagree', path, `${text}; one of the two may be misprinted; the first is used as it stands`);
+    const slip = [0.1, 10].find((factor) => moves(main, other.value, allowed, factor));
+    const hint = slip === undefined ? '' : `; ${slip < 1 ? 'a tenth' : 'ten times'} of the second would agree`;
+    const text = `${main.text.trim()} and (${bracket.trim()}) are not the same figure${hint}`;
+    const kept = 'one of the two may be misprinted; the first is used as it stands';
+    this.caution('units-disagree', path, `${text}; ${kept}; it is ${converted(kind, main, other.value)}`);
   }
+}
+
+/** Ends that disagree would agree if the decimal point of the second figure stood one place off. */
+function moves(main: TypedWindow, other: TypedWindow, allowed: number, factor: number): boolean {
+  const ends = (['low', 'high'] as const).filter((end) => main[end] !== undefined && other[end] !== undefined);
+  const near = (end: 'low' | 'high', by: number) =>
+    Math.abs(main[end]! - other[end]! * by) <= allowed * Math.max(1, by);
+  return ends.every((end) => near(end, 1) || near(end, factor)) && ends.some((end) => !near(end, 1));
+}
+
+/** The first figure in the unit and the places of the second. */
+function converted(kind: QuantityKind, main: TypedWindow, other: TypedWindow): string {
+  const text = (value: number | undefined) =>
+    value === undefined ? undefined : formatQuantity(kind, value, other.unit, other.places + 1);
+  const [low, high] = [text(main.low), text(main.high)];
+  if (low === undefined || high === undefined) return `${high ?? low}`;
+  return low === high ? low : `${low} to ${high}`;
 }
 
 /** A single figure in brackets after a limit is the same limit: "<= 1.0 kgf/cm2 (14 psi)". */

@@ -20,13 +20,32 @@ describe('the sheets of the project', () => {
     expect(JSON.parse(JSON.stringify(engine))).toEqual(engine);
   });
 
-  it.each(sheetsIn('sheets/'))('%s is marked as invented, figure by figure, and has no caution', (path) => {
+  it.each(sheetsIn('sheets/'))('%s is marked as invented, figure by figure', (path) => {
     const engine = engineOf(read(path));
     expect(engine.invented).toBe(true);
-    expect(engine.cautions).toEqual([]);
     const standings = JSON.stringify(engine).match(/"standing":"[a-z-]+"/g) ?? [];
     expect(new Set(standings)).toEqual(new Set(['"standing":"invented"']));
   });
+
+  it('agree with themselves, but for one cam journal clearance of the diesel, contradicted on purpose', () => {
+    expect(sheetsIn('sheets/').map((path) => [path.split('/')[1], cautionCodes(path)])).toEqual([
+      ['pellgarth-t4-twin-cam.yaml', []],
+      ['quernside-51-v8.yaml', []],
+      ['tollbarrow-6w-diesel-six.yaml', ['limits[60] fit-disagrees']],
+    ]);
+  });
+
+  it.each(sheetsIn('sheets/'))(
+    '%s says where it is measured, what parts there are and what the machine shop is told',
+    (path) => {
+      const { inspection, stock, machining, layout } = engineOf(read(path));
+      expect(inspection?.boreHeights).toHaveLength(3);
+      expect(inspection?.mainJournals).toBeGreaterThanOrEqual(layout.form === 'vee' ? 5 : layout.cylinders.length + 1);
+      for (const list of ['pistons', 'mainShells', 'rodShells', 'headGaskets', 'rings'] as const)
+        expect(stock?.[list].length, list).toBeGreaterThan(0);
+      expect(machining?.leastDeckHeight?.value).toBeLessThan(0.35);
+    },
+  );
 
   it.each(sheetsIn('sheets/transcribed/'))('%s names the page or says "memory" beside every figure', (path) => {
     const engine = engineOf(read(path));
@@ -46,11 +65,16 @@ describe('misprints found in the manuals (traps of the reference files engine-*.
   it('TM 9-2815-237-34: bore of another displacement, 1.80 in as 46.0 mm, two stem clearances, seat widths of two pages', () => {
     expect(cautionCodes('sheets/transcribed/tm9-2815-237-34.yaml')).toEqual([
       'crankTrain.displacement displacement-disagrees',
+      'limits[3] selective-fit',
+      'limits[4] selective-fit',
+      'limits[40] open-height',
       'limits[41].whenNew units-disagree',
       'limits[43] worn-when-new',
       'limits[44] stated-twice',
       'limits[45] stated-twice',
       'limits[47] stated-twice',
+      'limits[48] selective-fit',
+      'limits[49] selective-fit',
     ]);
   });
 
@@ -64,6 +88,7 @@ describe('misprints found in the manuals (traps of the reference files engine-*.
 
   it('4.25 x 4.00 in V8: two service limits in millimetres do not match their inches', () => {
     expect(cautionCodes('sheets/transcribed/sm-ohv-v8-425x400.yaml')).toEqual([
+      'limits[3] no-allowance',
       'limits[5].wear.clearance units-disagree',
       'limits[6].wear.clearance units-disagree',
     ]);
@@ -71,26 +96,43 @@ describe('misprints found in the manuals (traps of the reference files engine-*.
 
   it('TM 10-3930-653-14&P: a rod clearance limit below the largest new one, 8.0 kg-m as 59 lb-ft', () => {
     expect(cautionCodes('sheets/transcribed/tm10-3930-653-14p.yaml')).toEqual([
+      'limits[21] lift-or-height',
       'limits[28] worn-when-new',
+      'limits[31] step-disagrees',
+      'limits[40] selective-fit',
+      'limits[49] step-disagrees',
       'limits[55].whenNew units-disagree',
     ]);
   });
 
   it('TM 5-6115-584-34: a pin clearance limit of 0.0003 in below the new range, and eight limits that are changes', () => {
     const path = 'sheets/transcribed/tm5-6115-584-34.yaml';
-    expect(cautionCodes(path)).toEqual(['limits[17] worn-when-new']);
+    expect(cautionCodes(path)).toEqual([
+      'limits[0] no-allowance',
+      'limits[17] worn-when-new',
+      'limits[17] ten-times-off',
+    ]);
     expect(engineOf(read(path)).limits.filter((each) => each.wear?.form === 'change-from-new')).toHaveLength(8);
   });
 
   it('90.2 x 105.8 mm V8: two rows whose inch column is not the millimetre column', () => {
     expect(cautionCodes('sheets/transcribed/sm-sohc-v8-90x106.yaml')).toEqual([
       'limits[15].whenNew units-disagree',
+      'limits[15] fit-disagrees',
+      'limits[15] fit-disagrees',
+      'limits[15] fit-disagrees',
       'limits[16].whenNew units-disagree',
+      'limits[36] spring-not-straight',
+      'limits[44] no-allowance',
     ]);
   });
 
-  it.each(['tm5-6115-400-35', 'sm-ohv-v8-99x92', 'tm9-2815-213-34'])('%s has none on the pages read', (name) => {
-    expect(cautionCodes(`sheets/transcribed/${name}.yaml`)).toEqual([]);
+  it.each([
+    ['tm5-6115-400-35', ['limits[8] selective-fit']],
+    ['sm-ohv-v8-99x92', ['limits[9] no-allowance']],
+    ['tm9-2815-213-34', ['limits[23] no-allowance', 'limits[24] no-allowance', 'limits[25] no-allowance']],
+  ])('%s: liners chosen with shims, and wear limits at the very end of the new window', (name, codes) => {
+    expect(cautionCodes(`sheets/transcribed/${name}.yaml`)).toEqual(codes);
   });
 
   it('the 6.0 L sister: 101.618 x 92.0 mm and eight cylinders are 5969 cc, not the printed 5697', () => {

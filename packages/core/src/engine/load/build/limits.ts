@@ -8,10 +8,11 @@ import { RULES_OF_SHAPE, SHAPES, shapeNamed } from '../shape-rules.js';
 
 type RawLimit = NonNullable<Sheet['limits']>[number];
 type LimitKind = InspectionLimit['quantity'];
-/** The limit, and one unit in the last printed place of its figures, for comparisons. */
+/** The limit, the unit in which it is printed, and one unit in the last printed place of its figures, for comparisons. */
 export interface BuiltLimit {
   readonly limit: InspectionLimit;
   readonly path: Path;
+  readonly unit: string;
   readonly step: number;
 }
 
@@ -47,7 +48,8 @@ function buildLimit(raw: RawLimit, path: Path, reader: SheetReader): BuiltLimit 
     from: reader.from(raw.from, [...path, 'from']),
     ...given('note', raw.note),
   };
-  return { limit, path, step: Math.max(fresh?.step ?? 0, wear?.step ?? 0) };
+  const unit = fresh?.unit ?? wear?.unit ?? '';
+  return { limit, path, unit, step: Math.max(fresh?.step ?? 0, wear?.step ?? 0) };
 }
 
 /** A rule of taper says nothing about out-of-round: the row must name the shape to which its rule belongs. */
@@ -69,14 +71,15 @@ function readWear(
   kind: LimitKind,
   path: Path,
   reader: SheetReader,
-): { readonly limit: WearLimit; readonly step: number } | undefined {
+): { readonly limit: WearLimit; readonly unit: string; readonly step: number } | undefined {
   const [form, text, at] = formOf(raw, path);
   const read: ReadWindow<number> | undefined = reader.window(kind, text, at);
   if (read === undefined) return undefined;
-  if (form !== 'change-from-new') return { limit: { form, window: read.window, text: read.text }, step: read.step };
+  if (form !== 'change-from-new')
+    return { limit: { form, window: read.window, text: read.text }, unit: read.unit, step: read.step };
   const change = read.window.high ?? read.window.low ?? 0;
   if (change < 0) reader.fault('not-positive', at, 'a change from new is a size, without sign');
-  return { limit: { form, change, text: read.text }, step: read.step };
+  return { limit: { form, change, text: read.text }, unit: read.unit, step: read.step };
 }
 
 const FORMS = { absolute: 'absolute', changeFromNew: 'change-from-new', clearance: 'clearance' } as const;

@@ -7,6 +7,7 @@ export function checkLimits(limits: readonly BuiltLimit[], reader: SheetReader):
   const first = new Map<string, BuiltLimit>();
   for (const each of limits) {
     checkWearAgainstNew(each, each, reader);
+    checkAllowance(each, reader);
     const name = nameOf(each.limit);
     const earlier = first.get(name);
     if (earlier === undefined) first.set(name, each);
@@ -61,4 +62,17 @@ function checkWearAgainstNew(fresh: BuiltLimit, worn: BuiltLimit, reader: SheetR
     worn.path,
     `${name}: a new part may be ${whenNew.text}, which the wear limit ${wear.text} already refuses`,
   );
+}
+
+/** A wear limit at the very end of the new window leaves nothing to wear: often a slip of the maker's, sometimes meant. */
+function checkAllowance({ limit, path }: BuiltLimit, reader: SheetReader): void {
+  const { whenNew, wear } = limit;
+  if (whenNew === undefined || wear === undefined || wear.form === 'change-from-new') return;
+  const meets = (end: 'low' | 'high') => {
+    const [fresh, worn] = [whenNew.window[end], wear.window[end]];
+    return fresh !== undefined && worn !== undefined && Math.abs(fresh - worn) <= 1e-9 * Math.abs(worn);
+  };
+  if (!meets('low') && !meets('high')) return;
+  const what = `${limit.part}, ${limit.what}: a new part may be ${whenNew.text}, and the wear limit is ${wear.text}`;
+  reader.caution('no-allowance', path, `${what}: nothing is left for wear`);
 }
