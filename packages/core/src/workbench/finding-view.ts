@@ -1,0 +1,68 @@
+/** A finding as a row or tile: value, doubt, limit with its origin, verdict, and what explains it. */
+import type { Finding, Held, VerdictWord } from '../assess/index.js';
+import type { FindingView, ShownIn } from './measure-views.js';
+import { shownFigure, shownWindow } from './shown-figures.js';
+
+/** The limit that decides: the wear limit where one is printed, else the new range. */
+export const deciding = ({ held }: Finding): Held | undefined =>
+  held.find((one) => one.against === 'wear') ?? held.find((one) => one.against === 'new');
+
+/** Worst first. Not measured is worse than good: no data never counts as in. */
+const ORDER: readonly VerdictWord[] = ['out', 'check again', 'near', 'no data', 'in'];
+/** The worst of several verdicts; `no data` of none. */
+export const worstVerdict = (verdicts: readonly VerdictWord[]): VerdictWord =>
+  ORDER.find((verdict) => verdicts.includes(verdict)) ?? 'no data';
+
+/** Share of a doubt as whole per cent. */
+const share = (part: number): string => `${Math.round(part * 100)} %`;
+
+function distanceWords({ measured }: Finding, held: Held, shownIn: ShownIn): string | undefined {
+  if (held.distance === undefined) return undefined;
+  const figure = shownFigure(measured, Math.abs(held.distance), shownIn);
+  const outside = held.verdict === 'out';
+  const beyond = held.nearEnd === 'low' ? 'below' : 'above';
+  const against = held.against === 'wear' ? 'wear limit' : `${held.nearEnd === 'low' ? 'low' : 'high'} limit`;
+  return outside ? `${figure} ${beyond} the ${against}` : `${figure} from the ${against}`;
+}
+
+/** What must hold of a limit besides its figures: the printed form where it is no plain size. */
+function wearWords(finding: Finding, held: Held, shownIn: ShownIn): string {
+  const window = shownWindow(finding.measured, held.window, shownIn);
+  const printed = held.limit.wear;
+  return printed?.form === 'change-from-new' ? `${window} (${printed.text} from new)` : window;
+}
+
+/** Turns a finding into what a screen shows. Values are in the device's unit; the stored ones are not touched. */
+export function findingView(finding: Finding, shownIn: ShownIn): FindingView {
+  const { size, measured, again } = finding;
+  const fresh = finding.held.find((one) => one.against === 'new');
+  const worn = finding.held.find((one) => one.against === 'wear');
+  const held = deciding(finding);
+  const distance = size && held && distanceWords(finding, held, shownIn);
+  return {
+    key: finding.key,
+    property: finding.property,
+    title: finding.title,
+    place: finding.placeName,
+    verdict: finding.verdict,
+    value: size === undefined ? '' : shownFigure(measured, size.value, shownIn),
+    doubt: size?.u === undefined ? '' : `±${shownFigure(measured, 2 * size.u, shownIn)}`,
+    limit: fresh === undefined ? '' : shownWindow(measured, fresh.window, shownIn),
+    ...(worn && { wearLimit: wearWords(finding, worn, shownIn) }),
+    origin: held?.limit.from.text ?? '',
+    ...(distance !== undefined && { distance }),
+    ...(held?.nearEnd !== undefined && { nearEnd: held.nearEnd }),
+    words: finding.words,
+    ...(again && { again: { slot: again.key, words: `${again.name}: ${share(again.share)} of the doubt is its` } }),
+    // Worked out when a number is opened: on a sheet of a hundred sizes nobody opens more than a few.
+    get working() {
+      return size?.working ?? [];
+    },
+    get sources() {
+      return size?.sources ?? [];
+    },
+    get cautions() {
+      return size?.cautions ?? [];
+    },
+  };
+}

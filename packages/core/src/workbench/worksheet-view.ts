@@ -1,0 +1,122 @@
+/** One feature as a grid of places and stations: what is read, what follows from it, and what is asked for next. */
+import type { Assessment, Feature, Instrument, InstrumentKind, Place, Slot, Station } from '../assess/index.js';
+import type { Shown } from '../drawing/index.js';
+import { assessmentOf } from './assessment.js';
+import { type Bench, givenBy } from './bench.js';
+import { findingView } from './finding-view.js';
+import { gaugesFor, instrumentView } from './instrument-view.js';
+import { measureCautions } from './measure-cautions.js';
+import type { Cell, ShownIn, WorksheetRow, WorksheetView } from './measure-views.js';
+import { shownUnit } from './shown-figures.js';
+import { slotAt, slotName } from './slot-names.js';
+import type { Progress } from './views.js';
+import { disagrees, findingsOf, worksheetFigure } from './worksheet-figure.js';
+
+export interface WorksheetOptions extends Shown {
+  readonly shownIn: ShownIn;
+  /** Day of the person who looks, `2026-11-25`: a gauge checked on another day is not checked today. */
+  readonly today: string;
+  /** Slot that the person chose; absent: the first one that is empty. */
+  readonly current?: Slot;
+  /** Slot read again without seeing the first. */
+  readonly hidden?: Slot;
+  /** Gauge in hand; absent: the one used last on this sheet, else the first that can read it. */
+  readonly instrument?: string;
+}
+
+/** The worksheet of a feature; undefined where the engine has no such feature. */
+export function worksheetView(bench: Bench, feature: string, options: WorksheetOptions): WorksheetView | undefined {
+  const assessment = assessmentOf(bench);
+  const found = assessment.plan.features.find((one) => one.kind.id === feature);
+  if (found === undefined) return undefined;
+  const { kind, places } = found;
+  const order = slotsOf(found);
+  const isRead = (slot: Slot) => assessment.readings.bySlot.has(slot);
+  const progress = sheetProgress(assessment, found);
+  const current = options.current ?? order.find((slot) => !isRead(slot));
+  const place = places.find((one) => current?.startsWith(`${kind.id}/${one.id}/`)) ?? places[0];
+  const inHand = gaugeInHand(assessment, found, options.instrument);
+  const shown = (one: Instrument) => instrumentView(one, assessment.readings, options.today);
+  return {
+    feature,
+    title: kind.title,
+    how: kind.how,
+    condition: kind.condition,
+    instrumentKind: kind.instrument,
+    ...(inHand && { instrument: shown(inHand) }),
+    instruments: gaugesFor(assessment.readings, kind).map(shown),
+    unit: inHand?.unit ?? shownUnit(kind.measured, options.shownIn),
+    signed: places.some(({ expected }) => (expected?.possible.low ?? (kind.figure === 'protrusion' ? -1 : 0)) < 0),
+    columns: columnsOf(places),
+    rows: places.map((one) => rowOf(bench, assessment, found, one, options)),
+    order,
+    ...(current !== undefined && { current }),
+    progress,
+    finished: progress.of > 0 && progress.done === progress.of,
+    cautions: measureCautions(kind),
+    ...(place && { figure: worksheetFigure(assessment, found, place, { ...options, ...(current && { current }) }) }),
+  };
+}
+
+/** Every slot in the order of walking round the engine. */
+export const slotsOf = (feature: Feature): readonly Slot[] =>
+  feature.places.flatMap((place) => place.stations.map((station) => slotAt(feature, place, station)));
+
+/** Slots that have a reading, of all that the feature has. */
+export function sheetProgress({ readings }: Assessment, feature: Feature): Progress {
+  const slots = slotsOf(feature);
+  const done = slots.filter((slot) => readings.bySlot.has(slot)).length;
+  return { done, of: slots.length, words: `${done} of ${slots.length} read` };
+}
+
+/** Stations of all places, those with the same id in one column. */
+function columnsOf(places: readonly Place[]): readonly Pick<Station, 'id' | 'name'>[] {
+  const columns = new Map<string, string>();
+  for (const { stations } of places) for (const { id, name } of stations) if (!columns.has(id)) columns.set(id, name);
+  return [...columns].map(([id, name]) => ({ id, name }));
+}
+
+function gaugeInHand(assessment: Assessment, feature: Feature, chosen: string | undefined): Instrument | undefined {
+  const able = gaugesFor(assessment.readings, feature.kind);
+  const used = slotsOf(feature)
+    .flatMap((slot) => assessment.readings.bySlot.get(slot)?.at(-1) ?? [])
+    .sort((a, b) => (a.at < b.at ? 1 : -1))[0]?.instrument;
+  const usual: InstrumentKind = feature.kind.instrument;
+  return able.find((one) => one.id === (chosen ?? used)) ?? able.find((one) => one.kind === usual);
+}
+
+function rowOf(
+  bench: Bench,
+  assessment: Assessment,
+  feature: Feature,
+  place: Place,
+  { shownIn, hidden }: WorksheetOptions,
+): WorksheetRow {
+  const findings = findingsOf(assessment, feature, place);
+  const { bySlot, before, occasions } = assessment.readings;
+  const cells = place.stations.map((station): Cell => {
+    const slot = slotAt(feature, place, station);
+    const readings = bySlot.get(slot) ?? [];
+    const last = readings.at(-1);
+    const given = givenBy(bench, last?.entry);
+    return {
+      slot,
+      name: slotName(bench.engine, slot),
+      state: last === undefined ? 'empty' : disagrees(readings, findings, slot) ? 'disagrees' : 'read',
+      ...(last && slot !== hidden && { text: last.text }),
+      ...(given && { given }),
+      readings: readings.length,
+    };
+  });
+  return {
+    place: place.id,
+    name: place.name,
+    cells,
+    findings: findings.map((finding) => findingView(finding, shownIn)),
+    occasion: occasions.get(`${feature.kind.id}/${place.id}`) ?? 1,
+    before: place.stations.flatMap((station) => {
+      const earlier = before.get(slotAt(feature, place, station)) ?? [];
+      return earlier.length === 0 ? [] : [`${station.name}: ${earlier.map((one) => one.text).join(', ')}`];
+    }),
+  };
+}
