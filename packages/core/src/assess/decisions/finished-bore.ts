@@ -1,5 +1,6 @@
 /** The bore in which a ring or piston will run: as measured, or as it comes back from the shop. */
-import type { Assessment, Place, Window } from '../model.js';
+import type { Window } from '../../engine/index.js';
+import type { Assessment, Place } from '../model.js';
 import { sizeAt } from './decision.js';
 import { closed, middle } from './judged.js';
 

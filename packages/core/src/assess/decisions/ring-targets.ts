@@ -1,8 +1,8 @@
 /** How wide a ring gap must be: by the ring maker's factor, and as the sheet prints it. */
 import { GAP_TABLES, gapByFactor } from '../../calc/cylinder/index.js';
-import type { Stated } from '../../engine/index.js';
+import type { Stated, Window } from '../../engine/index.js';
 import type { Length, Ratio } from '../../quantity/index.js';
-import type { Assessment, Place, Window } from '../model.js';
+import type { Assessment, Place } from '../model.js';
 import { limitAt, origin, placesOf } from './decision.js';
 import { finishedBore } from './finished-bore.js';
 import type { LengthWords } from './length-words.js';
