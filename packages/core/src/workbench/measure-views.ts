@@ -32,6 +32,8 @@ export interface FindingView {
   readonly sources: readonly string[];
   readonly cautions: readonly string[];
   readonly again?: { readonly slot: Slot; readonly words: string };
+  /** Where to read on: the first reading that is missing, the one that decides, else the first that formed it. */
+  readonly slot?: Slot;
 }
 
 export interface SheetRow {
@@ -100,8 +102,11 @@ export interface WorksheetView {
   /** Gauges of the person that can read this. */
   readonly instruments: readonly InstrumentView[];
   readonly unit: string;
-  readonly columns: readonly { readonly id: string; readonly name: string }[];
+  /** `group`: what several columns share, e.g. the height; `name` is then the rest. */
+  readonly columns: readonly { readonly id: string; readonly name: string; readonly group?: string }[];
   readonly rows: readonly WorksheetRow[];
+  /** True where a figure may stand below nothing: what can lie under its face. */
+  readonly signed?: boolean;
   /** Slots in the order of walking round. */
   readonly order: readonly Slot[];
   readonly current?: Slot;
