@@ -14,6 +14,7 @@ import { done, type Outcome, refused } from '../quantity/index.js';
 import { type Command, decide, type EntryData, type NewEntry } from '../record/index.js';
 import type { Bench } from './bench.js';
 import { neighbourWords } from './crank-words.js';
+import { measuringRefusal } from './measuring-rules.js';
 import { NOT_AGAIN } from './part-choices.js';
 import { refusalWords } from './refusal-words.js';
 import { timingOf, type ValveChoices } from './valve-timing.js';
@@ -22,7 +23,8 @@ export type Proposal = Outcome<readonly NewEntry[], string>;
 
 /**
  * Judges a command: the entries to write (none when the record says it already), or one clear line why not. A valve is
- * refused where the crank stands with its follower off the base circle or too near to it.
+ * refused where the crank stands with its follower off the base circle or too near to it, a reading that cannot be, a decision that is
+ * not offered now.
  */
 export function propose(bench: Bench, command: Command, choices: ValveChoices = {}): Proposal {
   if (command.kind === 'valve-set') {
@@ -33,6 +35,8 @@ export function propose(bench: Bench, command: Command, choices: ValveChoices = 
     const reason = conditionRefusal(bench, command.data);
     if (reason !== undefined) return refused(reason);
   }
+  const measuring = measuringRefusal(bench, command);
+  if (measuring !== undefined) return refused(measuring);
   const decision = decide(bench.state, command);
   return decision.ok ? done(decision.value) : refused(refusalWords(bench.engine, decision.fault));
 }

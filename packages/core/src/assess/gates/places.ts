@@ -18,6 +18,8 @@ export function placesFor({ gauge, measured, written }: GateQuestion, typed: Typ
       ? placesOfStep(toUnit(measured, gauge.resolution, gauge.unit) - toUnit(measured, 0, gauge.unit))
       : undefined;
   }
-  const like = written === undefined ? undefined : parseQuantity(measured, written, { decimalMark: ',' });
-  return like?.ok && like.value.unit === typed.unit ? like.value.places : undefined;
+  if (written === undefined) return undefined;
+  // What stands in the record was read once: the mark in it is its decimal mark.
+  const like = parseQuantity(measured, written, { decimalMark: written.includes(',') ? ',' : '.' });
+  return like.ok && like.value.unit === typed.unit ? like.value.places : undefined;
 }
