@@ -13,7 +13,7 @@ export interface Group {
   readonly housingWord: string;
   readonly shell: 'main-shell' | 'rod-shell';
   readonly clearance: 'main-bearing.clearance' | 'rod-bearing.clearance';
-  /** Half that may be the thicker one where two differ: the half that is not loaded most would do, so the rule is said. */
+  /** Where the thicker half goes when two differ: on the side that carries the load. Common practice, no source. */
   readonly thicker: 'upper' | 'lower';
 }
 

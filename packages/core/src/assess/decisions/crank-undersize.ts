@@ -21,8 +21,8 @@ import {
 import { aim, type JournalTarget, journalTargets, sharedTarget } from './journal-targets.js';
 import { chanceOfAll, chanceText, SURE } from './judged.js';
 import type { LengthWords } from './length-words.js';
+import { type StationValue, smallest, stationValues } from './measured-at.js';
 import { buyShell, sameLength, undersizesOf, undersizeText } from './shell-walls.js';
-import { type StationValue, smallest, stationValues } from './station-values.js';
 
 export const crankUndersize: Decider = (assessment, words) =>
   GROUPS.filter((group) => placesOf(assessment, group.journal).length > 0).map((group) =>
@@ -56,7 +56,7 @@ function groupDecision(assessment: Assessment, group: Group, words: LengthWords)
   const shells = shellsOf(assessment.engine, group);
   const journals = placesOf(assessment, group.journal);
   const worn = journals.flatMap((place): readonly WornJournal[] => {
-    const least = smallest(stationValues(assessment, group.journal, `${group.journal}.diameter`, place));
+    const least = smallest(stationValues(assessment, group.journal, place));
     return least === undefined ? [] : [{ place, smallest: least }];
   });
   const missing = [

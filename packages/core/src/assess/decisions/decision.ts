@@ -1,5 +1,6 @@
 /** What every decision shares: how it is asked, how figures are written, and what it says when data is lacking. */
 import type { InspectionLimit, Window } from '../../engine/index.js';
+import { limitsOf, newWindow, PROPERTIES, wearWindow } from '../limits/index.js';
 import type {
   Alternative,
   Area,
@@ -96,14 +97,28 @@ export interface Asked {
   readonly window: Window<number>;
   readonly limit: InspectionLimit;
 }
-/** Limit of a size at a place; undefined where none is printed. */
+/**
+ * Limit of a size at a place; undefined where none is printed. Where the size is known, the row that it was held against (its own
+ * grade); before that, the row of the sheet for the place.
+ */
 export function limitAt(
   assessment: Assessment,
   property: string,
   place: string,
   against: 'new' | 'wear',
 ): Asked | undefined {
-  return findingAt(assessment, property, place)?.held.find((held) => held.against === against);
+  const held = findingAt(assessment, property, place)?.held.find((one) => one.against === against);
+  return held ?? printedAt(assessment, property, place, against);
+}
+
+function printedAt({ engine, plan }: Assessment, property: string, id: string, against: 'new' | 'wear') {
+  const place = plan.features.flatMap(({ places }) => places).find((one) => one.id === id) ?? {};
+  const sense = PROPERTIES.get(property)?.sense ?? 'neither';
+  for (const limit of limitsOf(engine, property, place)) {
+    const window = against === 'new' ? newWindow(limit) : wearWindow(limit, sense);
+    if (window !== undefined) return { window, limit };
+  }
+  return undefined;
 }
 
 /** "manual p. 4-38", or how far the figure can be trusted where no page is given. */

@@ -16,7 +16,7 @@ import {
 } from './decision.js';
 import { judged, type Known } from './judged.js';
 import type { LengthWords } from './length-words.js';
-import { stationValues } from './station-values.js';
+import { stationValues } from './measured-at.js';
 
 const HEIGHT = 'piston-protrusion.height';
 const BASES: Readonly<Record<GradeBasis, string>> = {
@@ -44,9 +44,7 @@ function basisOf({ engine }: Assessment): { readonly basis: GradeBasis; readonly
 function protrusionsOf(assessment: Assessment, places: readonly Place[]): Protrusions {
   const doubts = places.map(({ id }) => sizeAt(assessment, HEIGHT, id)?.u);
   return {
-    readings: places.map((place) =>
-      stationValues(assessment, 'piston-protrusion', HEIGHT, place).map(({ value }) => value),
-    ),
+    readings: places.map((place) => stationValues(assessment, 'piston-protrusion', place).map(({ value }) => value)),
     u: doubts.some((one) => one === undefined) ? undefined : Math.max(...doubts.map((one) => one ?? 0)),
   };
 }

@@ -1,9 +1,14 @@
 import type { Assessment, Decision } from '../model.js';
+import { boreOversize } from './bore-oversize.js';
+import { crankUndersize } from './crank-undersize.js';
 import type { Decider } from './decision.js';
 import { type LengthUnit, lengthWords, unitOfSheet } from './length-words.js';
+import { pins } from './pins.js';
+import { pistonsToBores } from './pistons-to-bores.js';
+import { shells } from './shells.js';
 
 /** In the order in which they are taken: what is cut first, then what is chosen to go with it. */
-const DECIDERS: readonly Decider[] = [];
+const DECIDERS: readonly Decider[] = [boreOversize, crankUndersize, shells, pistonsToBores, pins];
 
 /**
  * All decisions that this engine asks for, computed from what has been measured so far. Lengths in their words are written in

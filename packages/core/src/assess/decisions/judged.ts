@@ -10,11 +10,11 @@ export interface Known {
 
 /**
  * Verdict of a figure against a window: near where the expanded uncertainty (k = 2) reaches the limit. Where the uncertainty is not
- * known no verdict rests on it: `no data`. Source: `judge`, simple rule.
+ * known no verdict rests on it: `no data`. Source: `judge`, guarded rule, as for every finding.
  */
 export function judged({ value, u }: Known, window: Window<number>): VerdictWord {
   if (u === undefined) return 'no data';
-  const found = judge({ rule: 'simple', readings: [value], expanded: 2 * u, guardFactor: 1, ...window });
+  const found = judge({ rule: 'guarded', readings: [value], expanded: 2 * u, guardFactor: 1, ...window });
   return found?.verdict ?? 'no data';
 }
 

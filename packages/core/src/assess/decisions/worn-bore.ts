@@ -4,8 +4,8 @@ import type { Length } from '../../quantity/index.js';
 import type { Assessment, Place } from '../model.js';
 import { placesOf, sizeAt } from './decision.js';
 import type { Known } from './judged.js';
+import { largest, type StationValue, smallest, stationValues } from './measured-at.js';
 import { nearestOversize } from './piston-sets.js';
-import { largest, type StationValue, smallest, stationValues } from './station-values.js';
 
 export interface WornBore {
   readonly place: Place;
@@ -25,7 +25,7 @@ export interface WornBore {
 /** Bores whose readings are complete enough for a size; `standard` is the printed bore, `oversizes` those that exist. */
 export function wornBores(assessment: Assessment, standard: number, oversizes: readonly number[]): readonly WornBore[] {
   return placesOf(assessment, 'cylinder-bore').flatMap((place) => {
-    const values = stationValues(assessment, 'cylinder-bore', 'cylinder-bore.diameter', place);
+    const values = stationValues(assessment, 'cylinder-bore', place);
     const [most, least] = [largest(values), smallest(values)];
     const mean = sizeAt(assessment, 'cylinder-bore.diameter', place.id);
     if (most === undefined || least === undefined || mean === undefined) return [];
@@ -40,7 +40,6 @@ function reach(values: readonly StationValue[], unworn: number, most: StationVal
   const wear = Math.max(0, most.value - unworn) as Length;
   const [d0, dmax] = [unworn as Length, most.value as Length];
   const sections = sectionsOf(values, unworn);
-  const twice = most.u === undefined ? undefined : 2 * most.u;
   const free =
     sections.length === 0
       ? { diameter: cleanUpDiameter(d0, dmax, 'free'), shift: (wear / 2) as Length }
@@ -48,7 +47,7 @@ function reach(values: readonly StationValue[], unworn: number, most: StationVal
   return {
     free: { value: Math.max(free.diameter, most.value), u: most.u },
     shift: Math.abs(free.shift),
-    held: { value: cleanUpDiameter(d0, dmax, 0 as Length), u: twice },
+    held: { value: cleanUpDiameter(d0, dmax, 0 as Length), u: 2 * most.u },
   };
 }
 
