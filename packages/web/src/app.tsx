@@ -12,6 +12,8 @@ const Tighten = lazy(() => import('./screens/tighten/index.js').then((m) => ({ d
 const RecordScreen = lazy(() => import('./screens/record/index.js').then((m) => ({ default: m.RecordScreen })));
 const Parts = lazy(() => import('./screens/parts/index.js').then((m) => ({ default: m.PartsScreen })));
 const Valves = lazy(() => import('./screens/valves/index.js').then((m) => ({ default: m.ValvesScreen })));
+const Measure = lazy(() => import('./screens/measure/index.js').then((m) => ({ default: m.MeasureScreen })));
+const Worksheet = lazy(() => import('./screens/measure/index.js').then((m) => ({ default: m.WorksheetScreen })));
 const EngineScreen = lazy(() => import('./screens/engine/index.js').then((m) => ({ default: m.EngineScreen })));
 
 export function App() {
@@ -31,6 +33,10 @@ export function App() {
         </Route>
         <Route path="/engine/:job/record">{({ job }) => <RecordScreen job={job} />}</Route>
         <Route path="/engine/:job/parts">{({ job }) => <Parts job={job} />}</Route>
+        <Route path="/engine/:job/measure">{({ job }) => <Measure job={job} />}</Route>
+        <Route path="/engine/:job/measure/:feature">
+          {({ job, feature }) => <Worksheet key={feature} job={job} feature={feature} />}
+        </Route>
         <Route path="/engine/:job/valves">{({ job }) => <Valves job={job} />}</Route>
         <Route>
           <NotHere />

@@ -9,6 +9,7 @@ import './css/figure.css';
 import './css/screens.css';
 import './css/parts.css';
 import './css/valves.css';
+import './css/measure.css';
 import './css/record.css';
 import './css/print.css';
 import { App } from './app.js';

@@ -1,6 +1,7 @@
 /** The one next thing on an engine, for its place on the home page. */
 import { type Head, jointsOfHead } from '../engine/index.js';
 import type { Bench } from './bench.js';
+import { measureStanding } from './measure-view.js';
 import { fastenersStanding, gasketStanding, partsStanding, tighteningStanding, valvesStanding } from './standings.js';
 import type { NextAction } from './views.js';
 
@@ -39,9 +40,16 @@ function partsAction(bench: Bench): NextAction | undefined {
   return parts.length === 0 || finished ? undefined : action(`Fit the valve gear: ${progress.words}`, 'parts');
 }
 
+/** Measuring under way on an engine of which nothing is put together yet; who begins to assemble has measured enough. */
+function measureAction(bench: Bench): NextAction | undefined {
+  const { begun, finished, progress } = measureStanding(bench);
+  if (!begun || finished || bench.facts.length > 0) return undefined;
+  return action(`Go on measuring: ${progress.words}`, 'measure');
+}
+
 /** What to do next on this engine. */
 export function nextAction(bench: Bench): NextAction {
   const heads = bench.engine.heads.map((head) => headAction(bench, head)).find((one) => one !== undefined);
   const done = { words: 'The top end is done. Print the record.', place: 'record', finished: true };
-  return underWay(bench) ?? heads ?? partsAction(bench) ?? valveAction(bench) ?? done;
+  return underWay(bench) ?? measureAction(bench) ?? heads ?? partsAction(bench) ?? valveAction(bench) ?? done;
 }

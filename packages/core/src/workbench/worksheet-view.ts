@@ -69,11 +69,16 @@ export function sheetProgress({ readings }: Assessment, feature: Feature): Progr
   return { done, of: slots.length, words: `${done} of ${slots.length} read` };
 }
 
-/** Stations of all places, those with the same id in one column. */
-function columnsOf(places: readonly Place[]): readonly Pick<Station, 'id' | 'name'>[] {
-  const columns = new Map<string, string>();
-  for (const { stations } of places) for (const { id, name } of stations) if (!columns.has(id)) columns.set(id, name);
-  return [...columns].map(([id, name]) => ({ id, name }));
+/** Stations of all places, those with the same id in one column; directions of one height stand under it. */
+function columnsOf(places: readonly Place[]): WorksheetView['columns'] {
+  const columns = new Map<string, Station>();
+  for (const { stations } of places) for (const one of stations) if (!columns.has(one.id)) columns.set(one.id, one);
+  const all = [...columns.values()];
+  const crossed = new Set(all.map((one) => one.height)).size > 1 && new Set(all.map((one) => one.direction)).size > 1;
+  return all.map(({ id, name }) => {
+    const comma = name.lastIndexOf(', ');
+    return crossed && comma > 0 ? { id, group: name.slice(0, comma), name: name.slice(comma + 2) } : { id, name };
+  });
 }
 
 function gaugeInHand(assessment: Assessment, feature: Feature, chosen: string | undefined): Instrument | undefined {

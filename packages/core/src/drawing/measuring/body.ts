@@ -30,9 +30,9 @@ export interface StationGrid {
   readonly of: readonly { readonly height: number; readonly direction: number }[];
 }
 
-/** "top, across the crank" is the height "top" and the direction "across the crank". */
+/** "top, across the crank" is the height "top" and the direction "across the crank"; a height may have a comma of its own. */
 const halves = (name: string): readonly [string, string] => {
-  const comma = name.indexOf(', ');
+  const comma = name.lastIndexOf(', ');
   return comma < 0 ? [name, name] : [name.slice(0, comma), name.slice(comma + 2)];
 };
 
@@ -82,17 +82,26 @@ export const pieceOf = (from: number, to: number, index: number, count: number):
 export const spreadOn = (stations: readonly unknown[], from: Point, to: Point): readonly Point[] =>
   stations.map((_, i) => at(pieceOf(from.x, to.x, i, stations.length), pieceOf(from.y, to.y, i, stations.length)));
 
-/** Words centred over a point in at most two lines of the given width; a word too long for it is cut with an ellipsis. */
-export function stacked(text: string, centre: Point, width: number, size: number): readonly Shape[] {
+/** Words in at most two lines of a width; what is longer is cut with an ellipsis. */
+function twoLines(text: string, width: number, size: number): readonly string[] {
   const lines: string[] = [];
   for (const word of text.split(' ')) {
     const last = lines[lines.length - 1];
     if (last !== undefined && textWidth(`${last} ${word}`, size) <= width) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
   }
-  const shown = lines.slice(0, 2).map((each) => fitted(each, width, size));
-  return shown.map((each, i) => label(at(centre.x, centre.y + (i - (shown.length - 1) / 2) * size * 1.15), each, size));
+  const [first = '', ...rest] = lines;
+  return rest.length === 0
+    ? [fitted(first, width, size)]
+    : [first, rest.join(' ')].map((each) => fitted(each, width, size));
 }
+const LEADING = 1.15;
+
+/** Words centred over a point in at most two lines of the given width. */
+export const stacked = (text: string, centre: Point, width: number, size: number): readonly Shape[] =>
+  twoLines(text, width, size).map((each, i, all) =>
+    label(at(centre.x, centre.y + (i - (all.length - 1) / 2) * size * LEADING), each, size),
+  );
 /** Words cut to a width, with an ellipsis where something is left out. */
 export function fitted(text: string, width: number, size: number): string {
   const letters = Math.max(1, Math.floor(width / textWidth('m', size)));
@@ -109,4 +118,8 @@ export const rowNames = (
   width: number,
   size: number,
 ): readonly Shape[] =>
-  lanes.map((lane, i) => label(at(0, y(i)), fitted(lane.name, width - size * 0.5, size), size, { anchor: 'start' }));
+  lanes.flatMap((lane, i) =>
+    twoLines(lane.name, width - size * 0.5, size).map((each, line, all) =>
+      label(at(0, y(i) + (line - (all.length - 1) / 2) * size * LEADING), each, size, { anchor: 'start' }),
+    ),
+  );

@@ -3,6 +3,7 @@ import {
   type Bench,
   fastenersStanding,
   gasketStanding,
+  measureStanding,
   partsStanding,
   type Standing,
   tighteningStanding,
@@ -32,7 +33,18 @@ const station = (place: string, name: string, { progress, finished }: Standing):
 
 /** Every place of work on this engine, by way and by the part that it is about. */
 export function stationsOf(bench: Bench): readonly StationGroup[] {
-  return [assemble(bench), setValves(bench), record()];
+  return [measure(bench), assemble(bench), setValves(bench), record()];
+}
+
+function measure(bench: Bench): StationGroup {
+  const standing = measureStanding(bench);
+  return {
+    way: 'measure',
+    name: 'Measure',
+    none: 'The sheet gives nothing to measure.',
+    parts:
+      standing.progress.of === 0 ? [] : [{ name: 'Measure', stations: [station('measure', 'Worksheets', standing)] }],
+  };
 }
 
 function assemble(bench: Bench): StationGroup {

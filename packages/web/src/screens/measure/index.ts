@@ -1,0 +1,2 @@
+export { MeasureScreen } from './measure-screen.js';
+export { WorksheetScreen } from './worksheet-screen.js';

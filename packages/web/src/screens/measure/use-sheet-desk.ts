@@ -1,0 +1,104 @@
+import {
+  type Bench,
+  gateQuestion,
+  judgeKeyed,
+  type NumberGate,
+  proposeMeasured,
+  type WorksheetView,
+  worksheetView,
+} from '@gudgeon/core/workbench';
+import { useMemo, useState } from 'react';
+import { useShownWidth } from '../../figures/index.js';
+import type { Recorder } from '../../shell/index.js';
+import type { EntryMode } from './use-entry-mode.js';
+import { today, useShownIn } from './use-shown-in.js';
+import { nextEmpty } from './walk.js';
+
+/** One worksheet with what the person is doing at it. */
+export interface SheetDesk {
+  readonly view: WorksheetView;
+  readonly recorder: Recorder;
+  /** Slot that is armed or looked at; absent when everything is read. */
+  readonly slot?: string;
+  /** True while a second reading is taken without seeing the first. */
+  readonly repeat: boolean;
+  /** Slot that was recorded last. */
+  readonly last?: string;
+  readonly choose: (slot: string | undefined) => void;
+  readonly again: (slot: string) => void;
+  readonly takeGauge: (id: string) => void;
+  readonly check: (shown: string) => NumberGate;
+  readonly record: (raw: string, shown: string, mode: EntryMode) => void;
+  readonly strike: (slot: string, entry: string, reason: string) => void;
+}
+
+/** Undefined where the engine has no such feature. */
+export function useSheetDesk(
+  bench: Bench,
+  recorder: Recorder,
+  feature: string,
+  first: string | undefined,
+): SheetDesk | undefined {
+  const shownIn = useShownIn();
+  const shownWidth = useShownWidth();
+  const [chosen, setChosen] = useState(first);
+  const [repeat, setRepeat] = useState<string>();
+  const [last, setLast] = useState<string>();
+  const [gauge, setGauge] = useState<string>();
+  const current = repeat ?? chosen;
+  const view = useMemo(
+    () =>
+      worksheetView(bench, feature, {
+        shownIn,
+        shownWidth,
+        today: today(),
+        ...(current !== undefined && { current }),
+        ...(repeat !== undefined && { hidden: repeat }),
+        ...(gauge !== undefined && { instrument: gauge }),
+      }),
+    [bench, feature, shownIn, shownWidth, current, repeat, gauge],
+  );
+  if (view === undefined) return undefined;
+  const slot = view.current;
+  const keying = view.instrument ? { instrument: view.instrument.id } : {};
+  const choose = (next: string | undefined) => {
+    setRepeat(undefined);
+    setChosen(next);
+  };
+  const judge = (text: string) => (slot ? judgeKeyed(bench, slot, text, keying) : ({ level: 'fine' } as const));
+  return {
+    view,
+    recorder,
+    ...(slot !== undefined && { slot }),
+    repeat: repeat !== undefined,
+    ...(last !== undefined && { last }),
+    choose,
+    again: (next) => {
+      setChosen(next);
+      setRepeat(next);
+    },
+    takeGauge: setGauge,
+    check: (shown) => judge(`${shown} ${view.unit}`),
+    record: (raw, shown, mode) => {
+      if (slot === undefined) return;
+      const text = `${shown} ${view.unit}`;
+      // The field has put the gate's question to the person; recording means that it was answered with yes.
+      const question = gateQuestion(text, judge(text));
+      const source = mode === 'gauge' ? 'gauge' : 'keyed';
+      const wish = {
+        slot,
+        text,
+        source,
+        repeat: repeat !== undefined,
+        ...keying,
+        ...(question && { answered: [question] }),
+      } as const;
+      if (!recorder.take(proposeMeasured(bench, wish), text, raw)) return;
+      setLast(slot);
+      choose(nextEmpty(view, slot));
+    },
+    strike: (struck, entry, reason) => {
+      if (recorder.strikeOut(entry, reason)) choose(struck);
+    },
+  };
+}

@@ -1,0 +1,78 @@
+import type { Bench } from '@gudgeon/core/workbench';
+import { Link, useSearch } from 'wouter';
+import { Progress } from '../../bench/index.js';
+import { FigureView } from '../../figures/index.js';
+import { BenchScreen, type OpenJob, Said, useBench, useRecord, WithJob } from '../../shell/index.js';
+import { AllRead } from './all-read.js';
+import { CameBack } from './came-back.js';
+import { EntryDesk } from './entry-desk.js';
+import { LastReading } from './last-reading.js';
+import { PlaceFindings } from './place-findings.js';
+import { SheetGrid } from './sheet-grid.js';
+import { SlotRead } from './slot-read.js';
+import { TableFiles } from './table-files.js';
+import { useGridKeys } from './use-grid-keys.js';
+import { type SheetDesk, useSheetDesk } from './use-sheet-desk.js';
+import { neighbourCell } from './walk.js';
+
+interface WorksheetProps {
+  readonly job: string;
+  readonly feature: string;
+}
+
+export function WorksheetScreen({ job, feature }: WorksheetProps) {
+  return <WithJob job={job}>{(open) => <Worksheet open={open} feature={feature} />}</WithJob>;
+}
+
+function Worksheet({ open, feature }: { readonly open: OpenJob; readonly feature: string }) {
+  const bench = useBench(open);
+  const recorder = useRecord(open, bench);
+  const first = new URLSearchParams(useSearch()).get('slot') ?? undefined;
+  const desk = useSheetDesk(bench, recorder, feature, first);
+  if (!desk) return <h1>This engine has nothing to measure called “{feature}”</h1>;
+  return (
+    <BenchScreen title={desk.view.title} cautions={desk.view.cautions} begun={desk.view.progress.done > 0}>
+      <Sheet open={open} bench={bench} desk={desk} />
+    </BenchScreen>
+  );
+}
+
+interface SheetProps {
+  readonly open: OpenJob;
+  readonly bench: Bench;
+  readonly desk: SheetDesk;
+}
+/** Drawing and field first; the grid beside them on a laptop, below them on a phone. */
+function Sheet({ open, bench, desk }: SheetProps) {
+  const { view, slot, choose, recorder } = desk;
+  const cell = view.rows.flatMap((row) => row.cells).find((one) => one.slot === slot);
+  const row = view.rows.find((one) => one.cells.some((each) => each.slot === slot)) ?? rowOfLast(desk);
+  useGridKeys((step) => slot && choose(neighbourCell(view, slot, step)));
+  return (
+    <div className="sheet">
+      <div className="sheet-desk">
+        {view.figure && <FigureView figure={view.figure} onTouch={choose} low {...(slot ? { current: slot } : {})} />}
+        {cell === undefined && <AllRead job={open.job} desk={desk} />}
+        {cell && (cell.readings === 0 || desk.repeat) && <EntryDesk desk={desk} cell={cell} />}
+        {cell && cell.readings > 0 && !desk.repeat && <SlotRead desk={desk} cell={cell} />}
+        {cell === undefined && <LastReading desk={desk} />}
+        <Said recorder={recorder} />
+      </div>
+      <div className="sheet-table">
+        <Progress {...view.progress} />
+        <SheetGrid view={view} choose={choose} {...(slot ? { current: slot } : {})} />
+        <p className="field-hint">
+          {view.how} <em>{view.condition}.</em>
+        </p>
+        {row && <PlaceFindings row={row} others={view.rows} again={desk.again} />}
+        <CameBack desk={desk} bench={bench} {...(row ? { row } : {})} />
+        <TableFiles desk={desk} bench={bench} />
+        <Link className="button" href={`/engine/${open.job}/measure`}>
+          All worksheets
+        </Link>
+      </div>
+    </div>
+  );
+}
+const rowOfLast = ({ view, last }: SheetDesk) =>
+  view.rows.find((one) => one.cells.some((each) => each.slot === last)) ?? view.rows[0];
