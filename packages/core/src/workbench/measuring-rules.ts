@@ -1,9 +1,10 @@
 /** What only the whole bench can judge about readings, work that came back and decisions: plan, gauge, what is offered now. */
-import { decisionsOf, type Measured } from '../assess/index.js';
+import type { Measured } from '../assess/index.js';
 import { parseQuantity } from '../quantity/index.js';
 import type { Command, EntryData, Reading } from '../record/index.js';
 import { assessmentOf } from './assessment.js';
 import type { Bench } from './bench.js';
+import { decisionsAt } from './decision-view.js';
 import { judgeKeyed, type Keying } from './reading-gate.js';
 import { slotName, slotsOf } from './slot-names.js';
 
@@ -46,7 +47,7 @@ function returnedRefusal(bench: Bench, { feature, places }: EntryData['work-retu
 }
 
 function decidedRefusal(bench: Bench, { decision, scope, alternative }: EntryData['decided']): string | undefined {
-  const offered = decisionsOf(assessmentOf(bench)).find((one) => one.id === decision && one.scope === scope);
+  const offered = decisionsAt(bench, { length: 'mm' }).find((one) => one.id === decision && one.scope === scope);
   if (offered === undefined) return `There is no decision "${decision}" about "${scope}" on this engine.`;
   const chosen = offered.alternatives.find((one) => one.id === alternative);
   if (offered.missing.length > 0) return `${offered.title} cannot be decided yet: ${offered.missing.join('; ')}.`;
