@@ -1,6 +1,7 @@
 import { type Engine, type ValveId, valvesOf } from '../../engine/index.js';
 import { indexOfLimits } from '../limits/index-of-limits.js';
 import { PROPERTIES } from '../limits/properties.js';
+import { loadHeight } from '../limits/scope-words.js';
 import type { Anatomy, Camshaft } from './anatomy.js';
 import { camJournals, crankpinsOf, mainJournals } from './journals.js';
 import { slug } from './stations.js';
@@ -24,6 +25,7 @@ export function anatomyOf(engine: Engine): Anatomy {
     crankpins: crankpinsOf(engine),
     camshafts: shafts.camshafts,
     valves: inWalk(engine, valves.valves, cylinders),
+    loadHeights: { ...heightOf(engine, 'closed'), ...heightOf(engine, 'open') },
     asked: askedBy(engine),
     assumptions: [
       ...said('main-journal', mains.assumed),
@@ -87,6 +89,12 @@ function camshaftsOf(
   );
   const each = rows.length === 2 ? 'two camshafts a bank, over buckets' : 'one camshaft a bank';
   return { camshafts, assumed: `${each}: the sheet does not say how many` };
+}
+
+function heightOf(engine: Engine, when: 'closed' | 'open'): Anatomy['loadHeights'] {
+  const rows = indexOfLimits(engine).get(`spring-load-${when}.load`) ?? [];
+  const text = rows.map(loadHeight).find((height) => height !== undefined)?.text;
+  return text === undefined ? {} : { [when]: text };
 }
 
 /** Features that a limit of the sheet names, directly or through a clearance. */

@@ -26,6 +26,8 @@ export interface Anatomy {
   readonly crankpins: readonly Crankpin[];
   readonly camshafts: readonly Camshaft[];
   readonly valves: readonly ValveId[];
+  /** Heights at which the sheet prints spring loads, as typed there. */
+  readonly loadHeights: { readonly closed?: string; readonly open?: string };
   /** Ids of the features that limits of the sheet name. */
   readonly asked: ReadonlySet<string>;
   readonly assumptions: readonly { readonly feature: string; readonly words: string }[];

@@ -13,6 +13,17 @@ import { FEATURE_RULES } from './rules.js';
  * size that is to be expected there and why. What the sheet leaves open stands in `assumptions` and `missing`.
  */
 export function inspectionPlan(engine: Engine): InspectionPlan {
+  const known = MADE.get(engine);
+  if (known !== undefined) return known;
+  const plan = makePlan(engine);
+  MADE.set(engine, plan);
+  return plan;
+}
+
+/** An engine does not change; its plan is made once, since every entry asks for it again. */
+const MADE = new WeakMap<Engine, InspectionPlan>();
+
+function makePlan(engine: Engine): InspectionPlan {
   const anatomy = anatomyOf(engine);
   const features = FEATURE_RULES.filter((rule) => rule.has(anatomy) || anatomy.asked.has(rule.kind.id))
     .map((rule) => featureIn(anatomy, rule))

@@ -1,8 +1,7 @@
 /** Valve springs (M43, M44). */
 import type { FeatureKind } from '../model.js';
-import { perValve } from './places.js';
-import { always, CALIPER, type FeatureRule, single, whenAsked } from './rule.js';
-import { one } from './stations.js';
+import { eachValve } from './each-valve.js';
+import { always, CALIPER, type FeatureRule, whenAsked } from './rule.js';
 
 const length = {
   area: 'springs',
@@ -21,12 +20,12 @@ const load = {
   sense: 'shaft',
 } as const;
 
-function each(kind: Omit<FeatureKind, 'sizes'>, size: string, has: FeatureRule['has']): FeatureRule {
-  return { kind: { ...kind, sizes: single(`${kind.id}.${size}`, kind.one) }, places: perValve(one(size)), has };
-}
+/** The maker's height in the words of how it is read. */
+const atHeight = (height: string | undefined): Partial<FeatureKind> =>
+  height === undefined ? {} : { how: `Close the spring to ${height} and read the load.` };
 
 export const springs: readonly FeatureRule[] = [
-  each(
+  eachValve(
     {
       ...length,
       id: 'spring-free-length',
@@ -35,11 +34,11 @@ export const springs: readonly FeatureRule[] = [
       condition: 'spring out, standing free',
       how: 'Over both ends. A short one has taken a set.',
       sense: 'shaft',
+      size: 'length',
     },
-    'length',
     always,
   ),
-  each(
+  eachValve(
     {
       ...length,
       id: 'spring-squareness',
@@ -49,11 +48,11 @@ export const springs: readonly FeatureRule[] = [
       resolution: 5e-5,
       condition: 'spring standing on a plate against a square',
       how: 'Turn it for the widest gap at the top coil.',
+      size: 'gap',
     },
-    'gap',
     always,
   ),
-  each(
+  eachValve(
     {
       ...length,
       id: 'spring-lean',
@@ -64,11 +63,11 @@ export const springs: readonly FeatureRule[] = [
       resolution: Math.PI / 360,
       condition: 'spring standing on a plate',
       how: 'Largest angle from upright, turning the spring.',
+      size: 'angle',
     },
-    'angle',
     whenAsked,
   ),
-  each(
+  eachValve(
     {
       ...load,
       id: 'spring-load-closed',
@@ -76,11 +75,12 @@ export const springs: readonly FeatureRule[] = [
       one: 'load closed',
       condition: 'tester at zero; spring worked down once first',
       how: 'Load at the height of the closed valve, as the maker prints it.',
+      size: 'load',
     },
-    'load',
     always,
+    ({ loadHeights }) => atHeight(loadHeights.closed),
   ),
-  each(
+  eachValve(
     {
       ...load,
       id: 'spring-load-open',
@@ -88,11 +88,12 @@ export const springs: readonly FeatureRule[] = [
       one: 'load open',
       condition: 'tester at zero; spring worked down once first',
       how: 'Load at the height of full lift.',
+      size: 'load',
     },
-    'load',
     always,
+    ({ loadHeights }) => atHeight(loadHeights.open),
   ),
-  each(
+  eachValve(
     {
       ...length,
       id: 'spring-bind-height',
@@ -100,11 +101,11 @@ export const springs: readonly FeatureRule[] = [
       one: 'bind height',
       condition: 'inner and outer spring together as fitted',
       how: 'Close the spring in a vice until the coils touch, and measure it.',
+      size: 'height',
     },
-    'height',
     always,
   ),
-  each(
+  eachValve(
     {
       ...length,
       id: 'spring-pocket',
@@ -115,8 +116,8 @@ export const springs: readonly FeatureRule[] = [
       optional: true,
       condition: 'spring on its seat in the head',
       how: 'Feeler between the spring and the wall of its pocket or the locator inside.',
+      size: 'room',
     },
-    'room',
     always,
   ),
 ];

@@ -1,7 +1,8 @@
 import type { InspectionLimit } from '../../engine/index.js';
 import { NOT_SIZES } from './not-sizes.js';
+import type { Phrase } from './phrase.js';
 import { PROPERTIES } from './properties.js';
-import { PHRASES, type Phrase } from './vocabulary.js';
+import { PHRASES } from './vocabulary.js';
 import { plainWords, says } from './words.js';
 
 /** Part and what of a row as one plain text, e.g. `valve stem clearance intake`. */

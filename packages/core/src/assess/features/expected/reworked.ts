@@ -7,6 +7,8 @@ type Stock = NonNullable<Anatomy['engine']['stock']>;
 const LARGER: Readonly<Record<string, (stock: Stock) => readonly number[]>> = {
   'cylinder-bore': ({ pistons }) => pistons.map(({ oversize }) => oversize),
   'piston-skirt': ({ pistons }) => pistons.map(({ oversize }) => oversize),
+  'main-shell': ({ mainShells }) => mainShells.map(({ undersize }) => undersize / 2),
+  'rod-shell': ({ rodShells }) => rodShells.map(({ undersize }) => undersize / 2),
 };
 const SMALLER: Readonly<Record<string, (stock: Stock) => readonly number[]>> = {
   'main-journal': ({ mainShells }) => mainShells.map(({ undersize }) => undersize),
@@ -19,6 +21,10 @@ export function reworked({ engine }: Anatomy, feature: string, range: Typical): 
   const more = Math.max(0, ...(LARGER[feature]?.(engine.stock) ?? []));
   const less = Math.max(0, ...(SMALLER[feature]?.(engine.stock) ?? []));
   if (more === 0 && less === 0) return range;
-  const words = more > 0 ? 'oversizes' : 'undersizes';
-  return { ...range, low: range.low - less, high: range.high + more, why: `${range.why}; ${words} that can be bought` };
+  return {
+    ...range,
+    low: range.low - less,
+    high: range.high + more,
+    why: `${range.why}; also the other sizes that can be bought`,
+  };
 }

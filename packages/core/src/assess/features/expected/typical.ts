@@ -7,6 +7,8 @@ export interface Typical {
   readonly low: number;
   readonly high: number;
   readonly why: string;
+  /** Ends that the sheet itself allows, new or worn: never questioned. */
+  readonly allowed?: { readonly low?: number | undefined; readonly high?: number | undefined };
 }
 export type TypicalRule = (anatomy: Anatomy, place: Place) => Typical;
 
