@@ -1,6 +1,7 @@
 /** The bore in which a ring or piston will run: as measured, or as it comes back from the shop. */
 import type { Window } from '../../engine/index.js';
 import type { Assessment, Place } from '../model.js';
+import { stillAtShop } from './back-from-shop.js';
 import { sizeAt } from './decision.js';
 import { closed, middle } from './judged.js';
 
@@ -16,8 +17,8 @@ const PROPERTY = 'cylinder-bore.diameter';
  * measured. Undefined where neither is known.
  */
 export function finishedBore(assessment: Assessment, place: Place): FinishedBore | undefined {
-  const back = (assessment.readings.occasions.get(`cylinder-bore/${place.id}`) ?? 1) > 1;
-  const ordered = back ? undefined : orderedBore(assessment, place.id);
+  const away = stillAtShop(assessment, 'cylinder-bore').some(({ id }) => id === place.id);
+  const ordered = away ? orderedBore(assessment, place.id) : undefined;
   if (ordered !== undefined) return { value: ordered, from: 'as ordered' };
   const size = sizeAt(assessment, PROPERTY, place.id);
   return size && { value: size.value, ...(size.u === undefined ? {} : { u: size.u }), from: 'measured' };
