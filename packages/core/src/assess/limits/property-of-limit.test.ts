@@ -62,6 +62,10 @@ describe('the vocabulary', () => {
     ['connecting rod', 'side float', 'rod-side-clearance.clearance'],
     ['cylinder head', 'warp of the gasket face', 'head-flatness.gap'],
     ['push rod', 'run-out', 'pushrod-runout.total'],
+    ['cylinder bore', 'wall thickness, thrust side', 'bore-wall.thinnest'],
+    ['main bearing housings', 'alignment', 'main-alignment.gap'],
+    ['ring', 'back clearance, second', 'ring-back-second.depth'],
+    ['retainer', 'clearance to the guide seal', 'retainer-to-guide.room'],
   ])('reads "%s, %s" as %s, whatever comes first', (part, what, property) => {
     expect(propertyOfLimit(row(part, what))).toBe(property);
     expect(propertyOfLimit(row(what, part))).toBe(property);

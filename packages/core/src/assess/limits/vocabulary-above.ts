@@ -10,6 +10,9 @@ const tooHigh = ({ whenNew }: InspectionLimit) =>
   (whenNew?.window.low ?? whenNew?.window.high ?? 0) > LARGEST_LOBE_LIFT;
 
 export const SPRINGS: readonly Phrase[] = [
+  phrase('retainer-to-guide.room', ['retainer', 'guide']),
+  phrase('retainer-to-rocker.room', ['retainer', 'rocker']),
+  phrase('spring-pocket.room', ['spring', 'pocket']),
   phrase('spring-bind-height.height', ['spring', 'bind']),
   phrase('spring-free-length.length', ['spring', 'free']),
   { gives: ['spring-lean.angle'], words: ['spring', 'square'], only: isAngle },
@@ -56,6 +59,7 @@ export const CAMSHAFT: readonly Phrase[] = [
 export const VALVES: readonly Phrase[] = [
   phrase('stem.clearance', ['stem', 'clearance']),
   phrase('stem.clearance', ['valve', 'guide', 'clearance']),
+  phrase('valve-stem.taper', ['stem', 'taper']),
   phrase('valve-stem.diameter', ['stem', 'diameter']),
   phrase('stem-height.height', ['stem', 'height']),
   phrase('valve-guide.*', ['guide', 'bore'], ['outside']),

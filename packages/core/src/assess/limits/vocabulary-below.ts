@@ -30,6 +30,7 @@ export const LINERS: readonly Phrase[] = [
   phrase('liner-upper-outside.*', ['liner', 'outside', 'upper'], ['flange']),
   phrase('liner-lower-outside.*', ['liner', 'outside', 'lower']),
   phrase('liner-flange-outside.*', ['liner', 'outside', 'flange']),
+  phrase('counterbore-depth.spread', ['counterbore', 'depth', 'spread']),
   phrase('counterbore-depth.depth', ['counterbore', 'depth']),
   phrase('counterbore.*', ['counterbore']),
   phrase('liner-upper-seat.*', ['block', 'liner', 'bore', 'upper']),
@@ -46,6 +47,7 @@ export const PINS: readonly Phrase[] = [
 ];
 
 export const RINGS: readonly Phrase[] = [
+  phrase('ring-back-?.depth', ['ring', 'back', 'clearance']),
   phrase('ring-tension-?.pull', ['ring', 'tension']),
   phrase('ring-gap-?.gap', ['ring', 'gap']),
   phrase('ring-groove-?.clearance', ['ring', 'clearance']),
@@ -65,6 +67,7 @@ export const PISTONS: readonly Phrase[] = [
 ];
 
 export const CRANKSHAFT: readonly Phrase[] = [
+  phrase('main-alignment.gap', ['main', 'alignment']),
   phrase('crank-end-float.float', ['crank', 'end float']),
   phrase('crank-runout.total', ['crank', 'run-out']),
   phrase('thrust-washer.thickness', ['thrust', 'thickness']),
@@ -86,6 +89,7 @@ export const CRANKSHAFT: readonly Phrase[] = [
 ];
 
 export const RODS: readonly Phrase[] = [
+  phrase('bolt-length.length', ['bolt', 'length']),
   phrase('rod-shell.wall', ['rod', 'bearing', 'wall']),
   phrase('rod-side-clearance.clearance', ['rod', 'side']),
   phrase('rod-bearing.clearance', ['rod', 'clearance']),
@@ -102,6 +106,9 @@ export const RODS: readonly Phrase[] = [
 ];
 
 export const BLOCK: readonly Phrase[] = [
+  phrase('bore-ridge.step', ['ridge']),
+  phrase('crosshatch.angle', ['crosshatch', 'angle']),
+  phrase('bore-wall.thinnest', ['bore', 'wall', 'thickness']),
   phrase('deck-flatness.gap', ['deck', 'flat']),
   phrase('deck-flatness.gap', ['block', 'flat']),
   phrase('deck-height.spread', ['deck', 'height', 'spread']),

@@ -8,6 +8,8 @@ import { TYPICAL_BELOW } from './typical-below.js';
 
 /** A reading ten times off must fall outside: the window's ends are less than ten times apart. */
 const WIDEST = 9.8;
+/** Ends closer together than this share belong to a fit. */
+const CLOSE = 0.15;
 
 /**
  * What one reading at a place usually is, and what it can be at all [SI].
@@ -39,7 +41,9 @@ function lessThanTenTimes({ low, high, allowed }: Typical): { readonly low: numb
   return { low: raised, high: Math.max(Math.min(high, raised * WIDEST), allowed?.high ?? 0) };
 }
 
+/** A size that is known closely cannot be a seventh off; another may be three times as large or small. */
 function possibleFor({ low, high }: { readonly low: number; readonly high: number }): Expected['possible'] {
+  if (low > 0 && (high - low) / high < CLOSE) return { low: low * (1 - CLOSE), high: high * (1 + CLOSE) };
   if (low > 0) return { low: low / 3, high: high * 3 };
   const span = high - low;
   return { low: low < 0 ? low - 3 * span : 0, high: high + 12 * span };
