@@ -144,3 +144,19 @@ describe('a hostile file is refused in one line and in good time', () => {
     expect(loaded.ok ? [] : [...new Set(loaded.fault.map((each) => each.code))]).toEqual([code]);
   });
 });
+
+it('hundreds of rows that could all be parts of each other, with a thousand digits before a word, are checked in good time', () => {
+  const rows = [
+    'cylinder bore, what: diameter',
+    'piston, what: diameter',
+    'piston, what: clearance',
+    `piston, what: diameter ${'1'.repeat(1200)} oversized`,
+    `valve spring, what: load at ${'1'.repeat(1200)} inches`,
+    `valve, what: "${'stem guide ring '.repeat(90)}"`,
+  ].flatMap((row) => Array(130).fill(`  - { part: ${row}, whenNew: 80.00..80.02 mm }`));
+  const text = `gudgeon: 1\nname: x\nlayout: { form: inline, cylinders: [1] }\nlimits:\n${rows.join('\n')}\n`;
+  const started = performance.now();
+  const loaded = loadSheet(text);
+  expect(performance.now() - started).toBeLessThan(10_000);
+  expect(loaded.ok && loaded.value.limits.length).toBe(780);
+});

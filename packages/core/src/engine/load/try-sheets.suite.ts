@@ -1,7 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect } from 'vitest';
 import type { Engine } from '../model.js';
+import { type BuiltLimit, buildLimits } from './build/limits.js';
+import { buildSources } from './build/rest.js';
+import { readDocument } from './document.js';
 import { loadSheet, type SheetFault } from './index.js';
+import { SheetReader } from './reader.js';
+import { sheetSchema } from './schema.js';
 
 /** What the tests of the loader share: sheets of the project, and small sheets to spoil. */
 export const ROOT = new URL('../../../../../', import.meta.url);
@@ -38,3 +43,11 @@ export const JOINT = `${BASE}joints:
       - { torque: 20 N·m }
       - { holes: 1-4, angle: 90 deg }
 `;
+
+/** The limit rows of a sheet as its checks read them. */
+export function limitsOf(text: string): readonly BuiltLimit[] {
+  const document = readDocument(text);
+  if (!document.ok) throw new Error('the sheet cannot be read');
+  const sheet = sheetSchema.parse(document.value.data);
+  return buildLimits(sheet, new SheetReader(document.value, buildSources(sheet), sheet.defaultFrom));
+}

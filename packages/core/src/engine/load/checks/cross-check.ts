@@ -4,7 +4,7 @@ import type { SheetReader } from '../reader.js';
 import type { Sheet } from '../schema.js';
 import { checkCam } from './cam.js';
 import { checkFiring } from './firing.js';
-import { checkFits } from './fits.js';
+import { checkFits } from './fit-cautions.js';
 import { checkGradeCharts } from './grade-charts.js';
 import { checkHeads } from './heads.js';
 import { checkJoints } from './joints.js';

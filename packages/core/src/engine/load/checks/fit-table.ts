@@ -19,7 +19,7 @@ export interface Words {
 
 /** Rows about form, play of another kind or a count are never a size of a fit. */
 const NEVER =
-  /out[- ]of[- ]round|taper|run-?out|flatness|spread|difference|bend|twist|torque|weight|available|backlash|tension|crush|height of|per 100/;
+  /out[- ]of[- ]round|taper|run-?out|flatness|spread|difference|bend|twist|\btorque\b|weight|available|backlash|tension|crush|height of|per 100/;
 
 export const fitsWords = (limit: InspectionLimit, words: Words): boolean => {
   const text = textOf(limit);

@@ -1,9 +1,9 @@
 import { formatQuantity } from '../../../quantity/index.js';
-import type { Engine, GradeChart } from '../../model.js';
+import type { Engine, GradeChart, ShellStock } from '../../model.js';
 import type { BuiltLimit } from '../build/limits.js';
 import type { Path } from '../document.js';
 import type { SheetReader } from '../reader.js';
-import { FITS, fitsWords } from './fit-table.js';
+import { FITS, fitsWords, type Words } from './fit-table.js';
 import { fitVerdict, leftOver, type Range, rangeOf } from './ranges.js';
 import { wordsOf } from './row-words.js';
 
@@ -12,35 +12,40 @@ const FIT_OF = { main: 'main journal in its shells', rod: 'crankpin in its shell
 /** Every row of a printed shell chart names a shell of the list, and gives the printed clearance where all sizes are known. */
 export function checkGradeCharts(engine: Engine, limits: readonly BuiltLimit[], reader: SheetReader): void {
   engine.stock?.gradeCharts.forEach((chart, index) => {
+    const listed = chart.for === 'main' ? engine.stock?.mainShells : engine.stock?.rodShells;
+    const shells = (listed ?? []).filter((each) => each.grade !== undefined && each.undersize === 0);
+    if (shells.length === 0) return;
+    const parts = { shells, ...sizesFor(chart, limits) };
     chart.rows.forEach((row, at) => {
-      checkRow(engine, chart, row, limits, ['stock', 'gradeCharts', index, 'rows', at], reader);
+      checkRow(row, parts, ['stock', 'gradeCharts', index, 'rows', at], reader);
     });
   });
 }
 
-function checkRow(
-  engine: Engine,
-  chart: GradeChart,
-  row: GradeChart['rows'][number],
-  limits: readonly BuiltLimit[],
-  path: Path,
-  reader: SheetReader,
-): void {
-  const listed = chart.for === 'main' ? engine.stock?.mainShells : engine.stock?.rodShells;
-  const graded = (listed ?? []).filter((each) => each.grade !== undefined && each.undersize === 0);
-  if (graded.length === 0) return;
-  const shell = graded.find((each) => same(each.grade, row.shell));
+interface ChartParts {
+  readonly shells: readonly ShellStock[];
+  readonly gap: BuiltLimit | undefined;
+  readonly housings: readonly BuiltLimit[];
+  readonly journals: readonly BuiltLimit[];
+}
+
+function sizesFor(chart: GradeChart, limits: readonly BuiltLimit[]): Omit<ChartParts, 'shells'> {
+  const rule = FITS.find((each) => each.name === FIT_OF[chart.for])!;
+  const named = (words: Words) => limits.filter((each) => fitsWords(each.limit, words) && rangeOf(each) !== undefined);
+  return { gap: named(rule.gap)[0], housings: named(rule.whole), journals: named(rule.taken.at(-1)!.words) };
+}
+
+function checkRow(row: GradeChart['rows'][number], parts: ChartParts, path: Path, reader: SheetReader): void {
+  const shell = parts.shells.find((each) => same(each.grade, row.shell));
   if (shell === undefined) {
-    const known = [...new Set(graded.map((each) => each.grade))].join(', ');
+    const known = [...new Set(parts.shells.map((each) => each.grade))].join(', ');
     reader.caution('no-such-shell', path, `the shell "${row.shell}" is not in the list; listed: ${known}`);
     return;
   }
-  const rule = FITS.find((each) => each.name === FIT_OF[chart.for])!;
-  const journalWords = rule.taken.at(-1)!.words;
-  const gap = limits.find((each) => fitsWords(each.limit, rule.gap) && rangeOf(each) !== undefined);
-  const housing = limits.find((each) => fitsWords(each.limit, rule.whole) && gradeIs(each, row.housing));
-  const journal = limits.find((each) => fitsWords(each.limit, journalWords) && gradeIs(each, row.journal));
-  const [printed, hole, shaft] = [gap, housing, journal].map((each) => each && rangeOf(each));
+  const { gap } = parts;
+  const hole = graded(parts.housings, row.housing);
+  const shaft = graded(parts.journals, row.journal);
+  const printed = gap && rangeOf(gap);
   if (gap === undefined || printed === undefined || hole === undefined || shaft === undefined) return;
   const found = leftOver(hole, [
     { range: shell.wall as Range, times: 2 },
@@ -52,6 +57,9 @@ function checkRow(
   reader.caution('chart-disagrees', path, `${give}, but ${gap.limit.whenNew?.text} is printed`);
 }
 
+function graded(rows: readonly BuiltLimit[], grade: string): Range | undefined {
+  const row = rows.find((each) => wordsOf(each.limit).grade?.some((mark) => same(mark, grade)));
+  return row && rangeOf(row);
+}
+
 const same = (a: string | undefined, b: string) => a?.trim().toLowerCase() === b.trim().toLowerCase();
-const gradeIs = (row: BuiltLimit, grade: string) =>
-  wordsOf(row.limit).grade?.some((each) => same(each, grade)) ?? false;

@@ -84,7 +84,9 @@ export interface SizeStep {
   readonly text?: string;
 }
 const UNDER = String.raw`(under|over)[- ]?size[sd]?|([uo])\s?[/.]\s?s\b\.?`;
-const FIGURE = String.raw`(\d*[.,]?\d+\s*(?:mm|in|thou)?)`;
+/** From the beginning of a number only: a row of a thousand digits is read once. */
+export const NUMBER = String.raw`(?<![\d.,])(?:\d+(?:[.,]\d+)?|[.,]\d+)`;
+const FIGURE = String.raw`(${NUMBER}\s*(?:mm|in|thou)?)`;
 
 export function sizeStepOf(limit: InspectionLimit): SizeStep | undefined {
   const text = `${limit.what} ${limit.applies?.grade ?? limit.scope ?? ''}`;

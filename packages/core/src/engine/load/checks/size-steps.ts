@@ -18,9 +18,14 @@ export interface StepJudgement {
 
 /** Every undersize and oversize row whose words say how far it lies from a standard row of the same size. */
 export function judgeSizeSteps(limits: readonly BuiltLimit[]): readonly StepJudgement[] {
+  const standards = new Map<string, BuiltLimit>();
+  for (const row of limits) {
+    const base = baseOf(row.limit);
+    if (sizeStepOf(row.limit) === undefined && !standards.has(base)) standards.set(base, row);
+  }
   return limits.flatMap((row) => {
-    const [shift, printed, base] = [shiftOf(row), rangeOf(row), baseOf(row.limit)];
-    const standard = limits.find((each) => sizeStepOf(each.limit) === undefined && baseOf(each.limit) === base);
+    const [shift, printed] = [shiftOf(row), rangeOf(row)];
+    const standard = standards.get(baseOf(row.limit));
     const from = standard && rangeOf(standard);
     if (shift === undefined || printed === undefined || standard === undefined || from === undefined) return [];
     const wanted = { low: from.low + shift, high: from.high + shift };

@@ -4,7 +4,7 @@ import type { BuiltLimit } from '../build/limits.js';
 import type { SheetReader } from '../reader.js';
 import { valveLifts } from './lifts.js';
 import { middleOf } from './ranges.js';
-import { textOf } from './row-words.js';
+import { NUMBER, textOf } from './row-words.js';
 
 /** A printed load at its height, in SI; the free length is the height without load. */
 interface SpringPoint {
@@ -12,6 +12,8 @@ interface SpringPoint {
   readonly load: number;
   readonly row: BuiltLimit;
 }
+/** The height in words such as "load at 42.0 mm". */
+const HEIGHT = new RegExp(`(${NUMBER})\\s*(mm|in)\\b`, 'i');
 /** Rates that differ by less come from rounded loads. From memory: testers read to about two percent. */
 const STRAIGHT = 0.05;
 /** Share of the lift by which the open height may miss it: the maker rounds heights. */
@@ -48,7 +50,7 @@ function springsOf(limits: readonly BuiltLimit[]): readonly (readonly BuiltLimit
 }
 
 function pointOf(row: BuiltLimit): readonly SpringPoint[] {
-  const text = /(\d*[.,]?\d+)\s*(mm|in)\b/i.exec(row.limit.what);
+  const text = HEIGHT.exec(row.limit.what);
   const load = middleOf(row);
   if (row.limit.quantity !== 'force' || text === null || load === undefined) return [];
   const height = parseQuantity('length', `${text[1]?.replace(',', '.')} ${text[2]?.toLowerCase()}`);
