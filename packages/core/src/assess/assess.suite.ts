@@ -2,7 +2,12 @@
 import type { Instrument, InstrumentCheck, Readings, Slot, SlotReading } from './model.js';
 
 let made = 0;
-export function reading(slot: Slot, value: number, text = `${value * 1000} mm`, more: Partial<SlotReading> = {}): SlotReading {
+export function reading(
+  slot: Slot,
+  value: number,
+  text = `${value * 1000} mm`,
+  more: Partial<SlotReading> = {},
+): SlotReading {
   made += 1;
   return { slot, entry: `entry-${made}`, text, value, occasion: 1, at: '2026-03-02T09:00:00+00:00', by: 'A', ...more };
 }

@@ -1,23 +1,29 @@
 /** Engine and readings seen together: sizes, and what is found about them. */
 import type { Engine } from '../engine/index.js';
 import { inspectionPlan } from './features/index.js';
-import { findingsOf, LimitsAt } from './findings/index.js';
+import { findingsOf, GeneralWear, type Judging, LimitWindows } from './findings/index.js';
+import { limitsOf } from './limits/index.js';
 import type { Assessment, InspectionPlan, Readings, Size } from './model.js';
-import { benchOf, type Habits, sizesOf, USUAL_HABITS } from './sizes/index.js';
+import { benchOf, type Habits, type PlannedSizes, plannedSizes, sizesOf, USUAL_HABITS } from './sizes/index.js';
 
 /** What follows from the sheet alone is worked out once for it. */
-interface OfSheet {
+interface OfSheet extends Omit<Judging, 'guardFactor'> {
   readonly plan: InspectionPlan;
-  readonly limits: LimitsAt;
+  readonly planned: PlannedSizes;
 }
 const SHEETS = new WeakMap<Engine, OfSheet>();
 function ofSheet(engine: Engine): OfSheet {
-  let known = SHEETS.get(engine);
-  if (known === undefined) {
-    known = { plan: inspectionPlan(engine), limits: new LimitsAt(engine) };
-    SHEETS.set(engine, known);
-  }
-  return known;
+  const known = SHEETS.get(engine);
+  if (known !== undefined) return known;
+  const plan = inspectionPlan(engine);
+  const made = {
+    plan,
+    planned: plannedSizes(engine, plan, (property, place) => limitsOf(engine, property, place)),
+    limits: new LimitWindows(engine),
+    wear: new GeneralWear(engine, plan),
+  };
+  SHEETS.set(engine, made);
+  return made;
 }
 
 /**
@@ -25,11 +31,10 @@ function ofSheet(engine: Engine): OfSheet {
  * assessment, whatever the order in which independent readings arrived. Nothing that was not read is in.
  */
 export function assess(engine: Engine, readings: Readings, habits: Habits = USUAL_HABITS): Assessment {
-  const { plan, limits } = ofSheet(engine);
-  const bench = benchOf(engine, readings, habits);
-  const entries = sizesOf(bench, plan, (property, place) => limits.all(property, place));
+  const { plan, planned, limits, wear } = ofSheet(engine);
+  const entries = sizesOf(benchOf(engine, readings, habits), planned);
   const sizes = new Map<string, Size>();
-  for (const { key, size } of entries) if (size !== undefined) sizes.set(key, size);
-  const findings = findingsOf({ engine, plan, limits, guardFactor: habits.guardFactor }, entries);
+  for (const { size } of entries) if (size !== undefined) sizes.set(size.key, size);
+  const findings = findingsOf({ limits, wear, guardFactor: habits.guardFactor }, entries);
   return { engine, plan, readings, sizes, findings };
 }

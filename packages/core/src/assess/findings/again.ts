@@ -1,23 +1,22 @@
 /** Which reading to take again: the one whose doubt decides. */
 import type { Finding, VerdictWord } from '../model.js';
 import { isReading } from '../sizes/index.js';
-import type { Known } from './held.js';
+import type { KnownSize } from './held.js';
 
 /**
  * For a verdict that is not sure: the reading with the largest share of the variance, or the one whose repeats disagree. Taken away, its
  * doubt lowers that of the size most. Undefined where no reading has any doubt.
  */
-export function againFor({ size, disagreement }: Known, verdict: VerdictWord): Finding['again'] {
+export function againFor({ size, disagreement }: KnownSize, verdict: VerdictWord): Finding['again'] {
   if (verdict !== 'near' && verdict !== 'check again') return undefined;
   const whole = size.u ** 2;
-  const share = ({ sensitivity, u = 0 }: (typeof size.parts)[number]) =>
-    whole === 0 ? 0 : (sensitivity * u) ** 2 / whole;
-  const readings = size.parts.filter(({ key }) => isReading(key));
-  if (verdict === 'check again' && disagreement !== undefined) {
-    const own = readings.find(({ key }) => key === disagreement.slot);
-    return { key: disagreement.slot, name: disagreement.name, share: own === undefined ? 0 : share(own) };
+  let best: Finding['again'];
+  for (const { key, name, sensitivity, u = 0 } of size.parts) {
+    if (!isReading(key)) continue;
+    const share = whole === 0 ? 0 : (sensitivity * u) ** 2 / whole;
+    if (disagreement !== undefined ? key === disagreement.slot : share > (best?.share ?? 0))
+      best = { key, name, share };
   }
-  let best: (typeof readings)[number] | undefined;
-  for (const one of readings) if (best === undefined || share(one) > share(best)) best = one;
-  return best === undefined || share(best) === 0 ? undefined : { key: best.key, name: best.name, share: share(best) };
+  // A reading that has no weight at present is not among the parts.
+  return best ?? (disagreement && { key: disagreement.slot, name: disagreement.name, share: 0 });
 }

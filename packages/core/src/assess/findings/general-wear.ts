@@ -5,7 +5,8 @@
 import type { Engine, Window } from '../../engine/index.js';
 import { inch } from '../../quantity/index.js';
 import type { InspectionPlan, Place } from '../model.js';
-import type { SizeEntry } from '../sizes/index.js';
+import type { PlannedSize } from '../sizes/index.js';
+import type { LimitWindow } from './limit-windows.js';
 
 interface WearRule {
   readonly property: string;
@@ -35,7 +36,7 @@ const RULES: ReadonlyMap<string, WearRule> = new Map(
     perDiameter('pin-bore.diameter', 0.0005, 'new'),
     perDiameter('small-end-bore.diameter', 0.0005, 'new'),
     perDiameter('main-bearing.clearance', 0.0005, 'new', 'main-journal'),
-    perDiameter('rod-bearing.clearance', 0.0005, 'new', 'crankpin'),
+    perDiameter('rod-bearing.clearance', 0.0005, 'new', 'big-end-bore'),
     perDiameter('main-journal.out-of-round', 0.0004, 'nothing', 'main-journal'),
     perDiameter('crankpin.out-of-round', 0.0004, 'nothing', 'crankpin'),
     { property: 'main-journal.taper', allowed: { timesNew: 2 }, from: 'nothing' } as const,
@@ -47,44 +48,45 @@ const RULES: ReadonlyMap<string, WearRule> = new Map(
     { property: 'seat-width.width', allowed: { timesNew: 1.15 }, from: 'nothing' } as const,
   ].map((rule): [string, WearRule] => [rule.property, rule]),
 );
-export const GENERAL_WEAR_SOURCE = 'general-wear';
+const SOURCE = 'general-wear';
 const NAME = 'general wear rule of one military manual';
 
-/** What the general rule says of a size; undefined where it has none, or where the size when new is not known. */
-export function generalWear(
-  engine: Engine,
-  plan: InspectionPlan,
-  { property, place, sense }: Pick<SizeEntry, 'property' | 'place' | 'sense'>,
-  value: number,
-  fresh: Window<number> | undefined,
-): { readonly words: string; readonly source: string } | undefined {
-  const rule = RULES.get(property);
-  if (rule === undefined) return undefined;
-  const shrinks = sense === 'shaft';
-  const start = rule.from === 'nothing' ? 0 : ((shrinks ? fresh?.low : fresh?.high) ?? nominalOf(place));
-  const allowed = allowedBy(rule, engine, plan, place, fresh);
-  if (start === undefined || allowed === undefined) return undefined;
-  const worn = shrinks ? start - value : value - start;
-  return { words: `${worn <= allowed ? 'within' : 'beyond'} a ${NAME}, as advice`, source: GENERAL_WEAR_SOURCE };
+export interface Advice {
+  readonly words: string;
+  /** Key of the bibliography. */
+  readonly source: string;
 }
 
-const nominalOf = ({ expected }: Place): number | undefined => expected?.nominal;
+/** The general rule on one engine. */
+export class GeneralWear {
+  readonly #engine: Engine;
+  readonly #diameters = new Map<string, number>();
 
-function allowedBy(
-  { allowed, diameterOf }: WearRule,
-  engine: Engine,
-  plan: InspectionPlan,
-  place: Place,
-  fresh: Window<number> | undefined,
-): number | undefined {
-  if ('amount' in allowed) return allowed.amount;
-  if ('timesNew' in allowed) return fresh?.high === undefined ? undefined : allowed.timesNew * fresh.high;
-  const length = allowed.of === 'stroke' ? engine.crankTrain.stroke?.value : diameter(plan, place, diameterOf);
-  return length === undefined ? undefined : allowed.share * length;
-}
-/** Nominal diameter: of the place itself, else of the feature that the rule goes by. */
-function diameter(plan: InspectionPlan, place: Place, feature: string | undefined): number | undefined {
-  if (feature === undefined) return nominalOf(place);
-  const of = plan.features.find(({ kind }) => kind.id === feature)?.places;
-  return nominalOf(of?.find(({ id }) => id === place.id) ?? of?.[0] ?? place);
+  constructor(engine: Engine, plan: InspectionPlan) {
+    this.#engine = engine;
+    for (const { kind, places } of plan.features)
+      for (const { id, expected } of places)
+        if (expected !== undefined) this.#diameters.set(`${kind.id}/${id}`, expected.nominal);
+  }
+
+  /** What the rule says of a size; undefined where it has none, or where the size when new is not known. */
+  of({ property, place, sense }: PlannedSize, value: number, windows: readonly LimitWindow[]): Advice | undefined {
+    const rule = RULES.get(property);
+    if (rule === undefined) return undefined;
+    const fresh = windows.find(({ against }) => against === 'new')?.window;
+    const shrinks = sense === 'shaft';
+    const start = rule.from === 'nothing' ? 0 : ((shrinks ? fresh?.low : fresh?.high) ?? place.expected?.nominal);
+    const allowed = this.#allowed(rule, place, fresh);
+    if (start === undefined || allowed === undefined) return undefined;
+    const worn = shrinks ? start - value : value - start;
+    return { words: `${worn <= allowed ? 'within' : 'beyond'} a ${NAME}, as advice`, source: SOURCE };
+  }
+
+  #allowed({ allowed, diameterOf }: WearRule, place: Place, fresh: Window<number> | undefined): number | undefined {
+    if ('amount' in allowed) return allowed.amount;
+    if ('timesNew' in allowed) return fresh?.high === undefined ? undefined : allowed.timesNew * fresh.high;
+    const own = diameterOf === undefined ? place.expected?.nominal : this.#diameters.get(`${diameterOf}/${place.id}`);
+    const length = allowed.of === 'stroke' ? this.#engine.crankTrain.stroke?.value : own;
+    return length === undefined ? undefined : allowed.share * length;
+  }
 }

@@ -1,2 +1,3 @@
 export { findingsOf, type Judging } from './findings-of.js';
-export { LimitsAt } from './limits-at.js';
+export { GeneralWear } from './general-wear.js';
+export { LimitWindows } from './limit-windows.js';

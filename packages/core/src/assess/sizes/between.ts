@@ -1,9 +1,9 @@
 /** How far the places of one feature lie apart: masses, chambers, liners under one head. */
 import { stepsBetween } from '../../calc/metrology/index.js';
-import type { Measured, Place, Slot } from '../model.js';
-import { formed } from './forms.js';
-import { figureOf, type PlaceFigure, type Read } from './place-readings.js';
-import { type Ingredient, keyOf, type SizeEntry, whole } from './size.js';
+import type { Place } from '../model.js';
+import { type FittedForm, type Formed, formed } from './forms.js';
+import type { LimitsFor } from './plan-sizes.js';
+import { figureAt, keyOf, type PlannedPlace, type PlannedPlaces, type PlannedSize, wayOf } from './planned.js';
 
 interface Between {
   readonly feature: string;
@@ -17,96 +17,76 @@ const row = (
   feature: string,
   property: string,
   title: string,
-  form: Between['form'],
-  per: Between['per'],
-): Between => ({
-  feature,
-  property: `${feature}.${property}`,
-  title,
-  form,
-  per,
-});
+  form: Between['form'] = 'spread',
+  per: Between['per'] = 'engine',
+): Between => ({ feature, property: `${feature}.${property}`, title, form, per });
 
 const BETWEEN: readonly Between[] = [
   row('liner-protrusion', 'between', 'liner protrusion, spread under one head', 'spread', 'bank'),
   row('liner-protrusion', 'neighbours', 'liner protrusion, largest step between neighbours', 'steps', 'bank'),
-  row('piston-protrusion', 'between', 'piston protrusion, spread over the cylinders', 'spread', 'engine'),
-  row('piston-protrusion', 'largest', 'largest piston protrusion', 'largest', 'engine'),
-  row('deck-clearance', 'between', 'deck clearance, spread over the cylinders', 'spread', 'engine'),
-  row('chamber-volume', 'between', 'chamber volume, spread over the cylinders', 'spread', 'engine'),
-  row('piston-mass', 'between', 'piston mass, spread over the cylinders', 'spread', 'engine'),
-  row('pin-mass', 'between', 'pin mass, spread over the cylinders', 'spread', 'engine'),
-  row('rod-mass', 'between', 'rod mass, spread over the cylinders', 'spread', 'engine'),
-  row('rod-big-end-mass', 'between', 'big-end mass, spread over the cylinders', 'spread', 'engine'),
-  row('rod-small-end-mass', 'between', 'small-end mass, spread over the cylinders', 'spread', 'engine'),
+  row('piston-protrusion', 'between', 'piston protrusion, spread over the cylinders'),
+  row('piston-protrusion', 'largest', 'largest piston protrusion', 'largest'),
+  row('deck-clearance', 'between', 'deck clearance, spread over the cylinders'),
+  row('chamber-volume', 'between', 'chamber volume, spread over the cylinders'),
+  row('piston-mass', 'between', 'piston mass, spread over the cylinders'),
+  row('pin-mass', 'between', 'pin mass, spread over the cylinders'),
+  row('rod-big-end-mass', 'between', 'big-end mass, spread over the cylinders'),
+  row('rod-small-end-mass', 'between', 'small-end mass, spread over the cylinders'),
 ];
 
-/** Places of a feature that are compared, with the name of the whole. */
-function groupsOf(
-  places: readonly Place[],
-  per: Between['per'],
-): readonly { readonly place: Place; readonly members: readonly Place[] }[] {
-  const banks = [...new Set(places.map(({ bank }) => bank))];
+interface Group {
+  readonly place: Place;
+  readonly members: readonly PlannedPlace[];
+}
+/** Places of a feature that are compared, with the name of the whole. Neighbours stand in the order of the crank. */
+function groupsOf(places: readonly PlannedPlace[], per: Between['per']): readonly Group[] {
+  const banks = [...new Set(places.map(({ place }) => place.bank))];
   if (per === 'engine' || banks.length < 2)
     return [{ place: { id: 'all', name: 'all cylinders', stations: [] }, members: places }];
   return banks.map((bank) => ({
     place: { id: `${bank}`, name: `${bank} bank`, ...(bank !== undefined && { bank }), stations: [] },
-    members: places.filter((place) => place.bank === bank),
+    members: places.filter(({ place }) => place.bank === bank),
   }));
 }
 
-export function betweenPlaces(read: Read): readonly SizeEntry[] {
-  return BETWEEN.flatMap((between) => {
-    const feature = read.feature(between.feature);
-    if (feature === undefined) return [];
-    return groupsOf(feature.places, between.per)
-      .filter(({ members }) => members.length > 1)
-      .map(({ place, members }) => spreadOf(between, feature.kind.measured, place, members, read));
-  });
-}
-
-function spreadOf(
-  { feature, property, title, form }: Between,
-  measured: Measured,
-  place: Place,
-  members: readonly Place[],
-  read: Read,
-): SizeEntry {
-  const figures = members.map((member) => figureOf(read.at(feature, member.id)!, 'mean', member.stations)!);
-  const missing: Slot[] = figures.flatMap((figure) => figure.missing);
-  const needed = figures.reduce((sum, figure) => sum + figure.needed, 0);
-  const entry = { property, place, title, measured, sense: 'hole' as const, needed };
-  if (missing.length > 0) return { ...entry, key: keyOf(property, place.id), missing };
-  const { value, by, words } = compared(form, figures);
-  const ingredients = figures.map(
-    ({ known, readings, at }, index): Ingredient => ({
-      name: at.place.name,
-      words: readings.length === 1 ? '' : 'mean',
-      known: known!,
-      readings,
-      factor: by[index]!,
-    }),
+/** Spreads between the places of a plan. */
+export const betweenPlaces = (places: PlannedPlaces, limitsFor: LimitsFor): readonly PlannedSize[] =>
+  BETWEEN.flatMap((between) =>
+    groupsOf(places.of(between.feature), between.per).flatMap((group) =>
+      group.members.length > 1 ? betweenIn(between, group, limitsFor) : [],
+    ),
   );
-  return whole(entry, {
-    value,
-    ingredients,
-    formula: words,
-    sources: form === 'steps' ? LINERS : COMPARED,
+
+function betweenIn({ property, title, form }: Between, { place, members }: Group, limitsFor: LimitsFor): PlannedSize {
+  const figures = members.flatMap((member) => figureAt(member, 'mean', member.place.name) ?? []);
+  const way = wayOf({
+    figures,
+    combine: form === 'steps' ? largestStep : (values) => formed(FITTED[form], values),
+    formula:
+      form === 'steps' ? 'largest step between neighbours' : form === 'spread' ? 'largest less smallest' : 'largest',
+    sources: form === 'steps' ? ['metrology.liner-protrusion'] : ['metrology.repeats'],
     cautions: [],
   });
+  return {
+    key: keyOf(property, place.id),
+    property,
+    place,
+    title,
+    measured: members[0]!.kind.measured,
+    sense: 'hole',
+    ways: [way],
+    limits: limitsFor(property, place),
+  };
 }
-const COMPARED = ['metrology.repeats'] as const;
-const LINERS = ['metrology.liner-protrusion'] as const;
+const fitted = (form: 'spread' | 'largest'): FittedForm => ({ form, stations: [], columns: [], words: '' });
+const FITTED = { spread: fitted('spread'), largest: fitted('largest') } as const;
 
-function compared(form: Between['form'], figures: readonly PlaceFigure[]) {
-  const values = figures.map(({ known }) => known!.value);
-  if (form !== 'steps') return formed(form, [], values, undefined);
+function largestStep(values: readonly number[]): Formed {
   const steps = stepsBetween(
     values.map((one) => [one]),
     'means',
   );
   const at = steps.indexOf(Math.max(...steps));
   const up = values[at + 1]! >= values[at]! ? 1 : -1;
-  const by = values.map((_, index) => (index === at + 1 ? up : index === at ? -up : 0));
-  return { value: steps[at]!, by, words: 'largest step between neighbours' };
+  return { value: steps[at]!, by: values.map((_, index) => (index === at + 1 ? up : index === at ? -up : 0)) };
 }

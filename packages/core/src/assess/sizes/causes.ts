@@ -1,6 +1,6 @@
 /**
- * A value with the causes of its error. Two readings of one gauge share its setting error: in a mean it stays, in a difference it
- * cancels. So every value carries its causes, and equal causes add before they are squared.
+ * Where the error of a value comes from. Two readings of one gauge share its setting error: in a mean it stays, in a difference it
+ * cancels. So a value knows its causes, and the sensitivities to one cause add before they are squared.
  */
 import { combinedUncertainty } from '../../quantity/index.js';
 
@@ -14,32 +14,62 @@ export interface ErrorSource {
 }
 /** Whether a cause is a reading, which can be taken again; no feature is called gauge or warmth. */
 export const isReading = (key: string): boolean => !/^(gauge|warmth)\//.test(key);
-/** How much the value changes for one unit of the source. */
+
+/** How much a value changes for one unit of the source. */
 export interface Cause {
   readonly source: ErrorSource;
   readonly sensitivity: number;
+  /** That of the source, so that causes are the inputs of `combinedUncertainty` as they stand. */
+  readonly u: number;
 }
-export interface Known {
+export const causeOf = (source: ErrorSource, sensitivity: number): Cause => ({ source, sensitivity, u: source.u });
+
+/** A reading as the blend needs it: its own cause, and the causes that it shares, the second list for each unit of its value. */
+export interface Blended {
   readonly value: number;
-  readonly causes: readonly Cause[];
+  readonly own: ErrorSource;
+  readonly shared: readonly Cause[];
+  readonly warm: readonly Cause[];
 }
-export type Weighted = readonly [factor: number, known: Known];
 
 /**
- * Causes of Σ cᵢ·xᵢ: those that two inputs share count once, with their sensitivities added.
+ * Causes of Σ cᵢ·xᵢ. Lists that several readings have in common are added up first, so that a mean of many costs little.
  * Source: JCGM 100, 5.1.2 and F.1.2.3 (recalled): inputs correlated through common variables are written in these variables.
  */
-export function causesOf(terms: readonly Weighted[]): readonly Cause[] {
-  const sums = new Map<ErrorSource, number>();
-  for (const [factor, { causes }] of terms) {
-    if (factor === 0) continue;
-    for (const { source, sensitivity } of causes) sums.set(source, (sums.get(source) ?? 0) + factor * sensitivity);
+export class Blend {
+  readonly #sources: ErrorSource[] = [];
+  readonly #sensitivities: number[] = [];
+  readonly #lists: (readonly Cause[])[] = [];
+  readonly #factors: number[] = [];
+
+  add(factor: number, { value, own, shared, warm }: Blended): void {
+    if (factor === 0) return;
+    this.#source(own, factor);
+    if (shared.length > 0) this.#list(shared, factor);
+    if (warm.length > 0) this.#list(warm, factor * value);
   }
-  const merged: Cause[] = [];
-  for (const [source, sensitivity] of sums) merged.push({ source, sensitivity });
-  return merged;
+  #list(list: readonly Cause[], factor: number): void {
+    const at = this.#lists.indexOf(list);
+    if (at < 0) {
+      this.#lists.push(list);
+      this.#factors.push(factor);
+    } else this.#factors[at]! += factor;
+  }
+  #source(source: ErrorSource, sensitivity: number): void {
+    const at = this.#sources.indexOf(source);
+    if (at < 0) {
+      this.#sources.push(source);
+      this.#sensitivities.push(sensitivity);
+    } else this.#sensitivities[at]! += sensitivity;
+  }
+  causes(): readonly Cause[] {
+    for (let at = 0; at < this.#lists.length; at += 1)
+      for (const { source, sensitivity } of this.#lists[at]!) this.#source(source, sensitivity * this.#factors[at]!);
+    this.#lists.length = 0;
+    this.#factors.length = 0;
+    return this.#sources.map((source, at) => causeOf(source, this.#sensitivities[at]!));
+  }
 }
 
 /** Standard uncertainty of a value with these causes, in the unit of the value. */
-export const doubtOf = (causes: readonly Cause[]): number =>
-  combinedUncertainty(causes.map(({ source, sensitivity }) => ({ u: source.u, sensitivity })));
+export const doubtOf = (causes: readonly Cause[]): number => combinedUncertainty(causes);

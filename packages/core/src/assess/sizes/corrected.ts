@@ -3,10 +3,10 @@ import { deviation, mean } from '../../calc/metrology/index.js';
 import type { Engine } from '../../engine/index.js';
 import { quadrature } from '../../quantity/index.js';
 import type { FeatureKind, Readings, Slot, SlotReading } from '../model.js';
-import type { Cause, ErrorSource, Known } from './causes.js';
+import { Blend, type Blended, type Cause, causeOf } from './causes.js';
 import { type Gauge, Gauges } from './gauges.js';
 import { type Habits, USUAL_HABITS } from './usual-doubt.js';
-import { materialOf, type PartMaterial, Warmth } from './warmth.js';
+import { atReference, materialOf, type WarmPlace, Warmth } from './warmth.js';
 
 /** What all readings of a job have in common; made once for an assessment. */
 export interface Bench {
@@ -22,36 +22,38 @@ export const benchOf = (engine: Engine, readings: Readings, habits: Habits = USU
   warmth: new Warmth(habits),
 });
 
-/** Where a reading was taken: what follows from the feature and its place, made once for a place. */
+/** Where readings are taken: made once for a place. Only lengths have a warmth. */
 export interface Spot {
   readonly kind: FeatureKind;
-  readonly material: PartMaterial;
-  /** Part and gauge that lay together, at this place. */
-  readonly apart: ErrorSource;
+  readonly warm?: WarmPlace;
+  /** Temperatures of the newest reading with their causes: those of one place are nearly always alike. */
+  last?: {
+    readonly temperature: number | undefined;
+    readonly room: number | undefined;
+    readonly causes: readonly Cause[];
+  };
 }
-export const spotOf = (
-  bench: Bench,
-  kind: FeatureKind,
-  place: { readonly id: string },
-): Spot => ({
-  kind,
-  material: materialOf(bench.engine, kind),
-  apart: bench.warmth.apartAt(`${kind.id}/${place.id}`),
-});
+export function spotOf({ engine, warmth }: Bench, kind: FeatureKind, place: string): Spot {
+  if (kind.measured !== 'length') return { kind };
+  return { kind, warm: warmth.place(`${kind.id}/${place}`, materialOf(engine, kind).expansion) };
+}
 
-export interface Corrected extends Known {
+export interface Corrected extends Blended {
   readonly slot: Slot;
   /** "bore of cylinder 3, top, thrust direction". */
   readonly name: string;
   readonly taken: readonly SlotReading[];
-  /** Each repeat as corrected, in order. */
-  readonly repeats: readonly number[];
+  /** Each repeat as corrected, in order; only where there are several. */
+  readonly repeats?: readonly number[];
   /** Largest difference that repeats may have: √2·U of one reading. */
   readonly allowed: number;
   readonly cautions: readonly string[];
 }
+interface Once extends Omit<Blended, 'own'> {
+  readonly gauge: Gauge;
+  readonly cautions: readonly string[];
+}
 
-const NO_TEMPERATURE = 'no temperature noted: not corrected to 20 °C';
 const LEAST_TWICE = 2 * Math.SQRT2;
 
 /**
@@ -71,53 +73,77 @@ export function correctedReading(
   name: string,
   taken: readonly SlotReading[],
 ): Corrected {
-  const ones = taken.map((one) => correctedOnce(bench, spot, one));
-  const first = ones[0]!;
-  const repeats = ones.map(({ value }) => value);
-  const feel = ones.length < 2 ? first.gauge.feel : Math.max(...ones.map(({ gauge }) => gauge.feel));
-  const step = ones.length < 2 ? first.gauge.step : Math.max(...ones.map(({ gauge }) => gauge.step));
-  const scatter = repeats.length < 2 ? feel : Math.max(feel, deviation(repeats));
-  const u = quadrature(scatter / Math.sqrt(repeats.length), step);
-  const own: Cause = { source: { key: slot, name, u }, sensitivity: 1 };
+  if (taken.length > 1) return correctedRepeats(bench, spot, slot, name, taken);
+  const { gauge, value, shared, warm, cautions } = correctedOnce(bench, spot, taken[0]!);
+  const single = quadrature(gauge.feel, gauge.step);
   return {
     slot,
     name,
     taken,
-    repeats,
-    value: repeats.length < 2 ? first.value : mean(repeats),
-    causes: [own, ...(ones.length < 2 ? first.causes : sharedOf(ones))],
-    allowed: LEAST_TWICE * quadrature(feel, step),
-    cautions: ones.length < 2 ? first.cautions : [...new Set(ones.flatMap(({ cautions }) => cautions))],
+    value,
+    own: { key: slot, name, u: single },
+    shared,
+    warm,
+    allowed: LEAST_TWICE * single,
+    cautions,
   };
 }
 
-interface Once extends Known {
-  readonly gauge: Gauge;
-  readonly cautions: readonly string[];
+function correctedRepeats(
+  bench: Bench,
+  spot: Spot,
+  slot: Slot,
+  name: string,
+  taken: readonly SlotReading[],
+): Corrected {
+  const ones = taken.map((one) => correctedOnce(bench, spot, one));
+  const repeats = ones.map(({ value }) => value);
+  const feel = Math.max(...ones.map(({ gauge }) => gauge.feel));
+  const step = Math.max(...ones.map(({ gauge }) => gauge.step));
+  const u = quadrature(Math.max(feel, deviation(repeats)) / Math.sqrt(repeats.length), step);
+  return {
+    slot,
+    name,
+    taken,
+    value: mean(repeats),
+    own: { key: slot, name, u },
+    ...sharedBy(ones),
+    repeats,
+    allowed: LEAST_TWICE * quadrature(feel, step),
+    cautions: [...new Set(ones.flatMap(({ cautions }) => cautions))],
+  };
 }
-function correctedOnce({ gauges, warmth }: Bench, { kind, material, apart }: Spot, taken: SlotReading): Once {
-  const gauge = gauges.of(taken.instrument, kind);
+
+function correctedOnce({ gauges, warmth }: Bench, spot: Spot, taken: SlotReading): Once {
+  const gauge = gauges.of(taken.instrument, spot.kind);
   const { error, causes, cautions } = gauge.at(taken.at, taken.value);
-  const told = gauge.cautions.length === 0 ? cautions : [...gauge.cautions, ...cautions];
   const value = taken.value - error;
-  if (kind.measured !== 'length') return { gauge, value, causes, cautions: told };
-  const cold = warmth.atReference(value, taken, material.expansion, apart);
+  if (spot.warm === undefined) return { gauge, value, shared: causes, warm: NONE, cautions };
+  const { temperature, room } = taken;
+  if (spot.last === undefined || spot.last.temperature !== temperature || spot.last.room !== room)
+    spot.last = { temperature, room, causes: warmth.causes(spot.warm, taken) };
   return {
     gauge,
-    value: cold.value,
-    causes: [...causes, ...cold.causes],
-    cautions: cold.noted ? told : [...told, NO_TEMPERATURE],
+    value: atReference(value, taken, spot.warm.expansion),
+    shared: causes,
+    warm: spot.last.causes,
+    cautions,
   };
 }
+const NONE: readonly Cause[] = [];
 
-/** Shared causes of a mean of repeats: each with its mean sensitivity. */
-function sharedOf(ones: readonly Once[]): readonly Cause[] {
-  const sums = new Map<ErrorSource, number>();
-  for (const { causes } of ones)
-    for (const { source, sensitivity } of causes) sums.set(source, (sums.get(source) ?? 0) + sensitivity / ones.length);
-  return [...sums].map(([source, sensitivity]) => ({ source, sensitivity }));
+/** What the repeats share, each with its part of the mean. Repeats alike in gauge and temperature share it whole. */
+function sharedBy(ones: readonly Once[]): Pick<Once, 'shared' | 'warm'> {
+  const { shared, warm } = ones[0]!;
+  if (ones.every((one) => one.shared === shared && one.warm === warm)) return { shared, warm };
+  const blend = new Blend();
+  const own = { key: '', name: '', u: 0 };
+  for (const { value, shared: causes, warm: warmed } of ones)
+    blend.add(1 / ones.length, { value, own, shared: causes, warm: warmed });
+  const mixed = blend.causes().filter(({ source }) => source !== own);
+  return { shared: mixed.map(({ source, sensitivity }) => causeOf(source, sensitivity)), warm: NONE };
 }
 
 /** Whether repeats of a slot differ by more than they may. */
 export const disagrees = ({ repeats, allowed }: Corrected): boolean =>
-  repeats.length > 1 && Math.max(...repeats) - Math.min(...repeats) > allowed;
+  repeats !== undefined && Math.max(...repeats) - Math.min(...repeats) > allowed;

@@ -10,45 +10,78 @@ import {
   taper,
 } from '../../calc/metrology/index.js';
 import type { SizeRule, Station } from '../model.js';
+import { slopesOf } from './slopes.js';
 
 export type Form = SizeRule['form'];
-export interface Formed {
-  readonly value: number;
-  /** Change of the value for one unit of each reading, in the order of the stations. */
-  readonly by: readonly number[];
-  /** In words, for the working: "mean of 6", "largest". */
+/** A form fitted to the stations of a place: what depends on no reading. */
+export interface FittedForm {
+  readonly form: Form;
+  /** Places in the list of stations that it needs, in their order. */
+  readonly stations: readonly number[];
+  /** Of a shape: places in the list of its readings, a list for each direction from the first height to the last. */
+  readonly columns: readonly (readonly number[])[];
+  readonly rule?: RoundRule | TaperRule;
+  /** In words, for the working: "mean of 6"; empty for one reading as it stands. */
   readonly words: string;
 }
-/** Stations in rows of equal height, columns of equal direction; as places in the list of stations. */
-interface Grid {
-  /** One list for each direction, from the first height to the last. */
-  readonly columns: readonly (readonly number[])[];
+export interface Formed {
+  readonly value: number;
+  /** Change of the value for one unit of each reading. */
+  readonly by: readonly number[];
 }
 
 const ENDS_ONLY: ReadonlySet<string> = new Set<TaperRule>(['ends', 'ends-signed-mean', 'top-pair-less-bottom-pair']);
 const isRound = (rule: string): rule is RoundRule => (ROUND_RULES as readonly string[]).includes(rule);
 const isTaper = (rule: string): rule is TaperRule => (TAPER_RULES as readonly string[]).includes(rule);
 
-/** The maker's rule where it is one of that form, else the usual: the same height, and the ends. */
-export function ruleFor(
-  form: 'out-of-round' | 'taper',
+/** Whether a maker's rule is one of this shape. */
+export const isRuleOf = (form: 'out-of-round' | 'taper', rule: string): rule is RoundRule | TaperRule =>
+  form === 'out-of-round' ? isRound(rule) : isTaper(rule);
+
+/**
+ * A form fitted to stations. A shape goes by the maker's rule where that is one of it, else by the usual one: the same height,
+ * the ends. A taper by its ends needs no reading between them. Undefined where the stations cannot give it: an out-of-round of one
+ * direction, a taper of one height, a grid with holes.
+ */
+export function fitForm(
+  form: Form,
+  stations: readonly Station[],
+  chosen: readonly number[],
   stated: string | undefined,
-): { readonly rule: RoundRule | TaperRule; readonly stated: boolean } {
-  if (stated !== undefined && (form === 'out-of-round' ? isRound(stated) : isTaper(stated)))
-    return { rule: stated as RoundRule | TaperRule, stated: true };
-  return { rule: form === 'out-of-round' ? 'same-height' : 'ends', stated: false };
+): FittedForm | undefined {
+  if (chosen.length === 0) return undefined;
+  if (form !== 'out-of-round' && form !== 'taper') {
+    const needed = form === 'single' ? chosen.slice(0, 1) : chosen;
+    return { form, stations: needed, columns: [], words: wordsFor(form, needed.length) };
+  }
+  const byMaker = stated !== undefined && isRuleOf(form, stated);
+  const rule = byMaker ? stated : form === 'out-of-round' ? 'same-height' : 'ends';
+  const needed = form === 'taper' && ENDS_ONLY.has(rule) ? atEnds(stations, chosen) : chosen;
+  const columns = columnsOf(needed.map((at) => stations[at]!));
+  const enough = form === 'taper' ? (columns[0]?.length ?? 0) > 1 : columns.length > 1;
+  if (!enough) return undefined;
+  return {
+    form,
+    stations: needed,
+    columns,
+    rule,
+    words: `${WORDS[rule]}, ${byMaker ? 'the maker’s' : 'the usual'} rule`,
+  };
 }
 
-/** Stations that a form needs: all, but for a taper by its ends those of the first and the last height. */
-export function stationsNeeded(form: Form, stations: readonly Station[], rule: string | undefined): readonly Station[] {
-  if (form === 'single') return stations.slice(0, 1);
-  if (form !== 'taper' || !ENDS_ONLY.has(ruleFor('taper', rule).rule)) return stations;
-  const heights = stations.map(({ height = 0 }) => height);
+function wordsFor(form: Form, count: number): string {
+  if (count === 1 && form !== 'spread') return '';
+  return form === 'spread' ? 'largest less smallest' : `${form} of ${count}`;
+}
+
+function atEnds(stations: readonly Station[], chosen: readonly number[]): readonly number[] {
+  const heights = chosen.map((at) => stations[at]!.height ?? 0);
   const [first, last] = [Math.min(...heights), Math.max(...heights)];
-  return stations.filter(({ height = 0 }) => height === first || height === last);
+  return chosen.filter((_, index) => heights[index] === first || heights[index] === last);
 }
 
-function gridOf(stations: readonly Station[]): Grid | undefined {
+/** Stations by direction, each list in the order of the heights; empty where a direction lacks a height of another. */
+function columnsOf(stations: readonly Station[]): readonly (readonly number[])[] {
   const columns = new Map<number, { height: number; at: number }[]>();
   stations.forEach(({ height = 0, direction = 0 }, at) => {
     const column = columns.get(direction) ?? [];
@@ -60,70 +93,7 @@ function gridOf(stations: readonly Station[]): Grid | undefined {
   const whole = sorted.every(
     (column) => column.length === heights.length && column.every(({ height }, row) => height === heights[row]),
   );
-  return whole ? { columns: sorted.map((column) => column.map(({ at }) => at)) } : undefined;
-}
-
-/** Whether stations can give a form: no out-of-round of one direction, no taper of one height, no grid with holes. */
-export function canForm(form: Form, stations: readonly Station[]): boolean {
-  if (stations.length === 0) return false;
-  if (form !== 'out-of-round' && form !== 'taper') return true;
-  const columns = gridOf(stations)?.columns ?? [];
-  return form === 'taper' ? (columns[0]?.length ?? 0) > 1 : columns.length > 1;
-}
-
-/** Figure of a form from readings, one for each station; the stations can form it (`canForm`). */
-export function formed(
-  form: Form,
-  stations: readonly Station[],
-  values: readonly number[],
-  rule: string | undefined,
-): Formed {
-  switch (form) {
-    case 'single':
-      return { value: values[0]!, by: [1], words: '' };
-    case 'mean':
-      return {
-        value: values.length === 1 ? values[0]! : mean(values),
-        by: values.map(() => 1 / values.length),
-        words: values.length === 1 ? '' : `mean of ${values.length}`,
-      };
-    case 'largest':
-    case 'smallest': {
-      const at = extreme(values, form);
-      return {
-        value: values[at]!,
-        by: only(values.length, [at, 1]),
-        words: values.length === 1 ? '' : `${form} of ${values.length}`,
-      };
-    }
-    case 'spread': {
-      const [high, low] = [extreme(values, 'largest'), extreme(values, 'smallest')];
-      return {
-        value: spread(values),
-        by:
-          high === low
-            ? only(values.length, [0, 1], [values.length - 1, -1])
-            : only(values.length, [high, 1], [low, -1]),
-        words: 'largest less smallest',
-      };
-    }
-    case 'out-of-round':
-    case 'taper':
-      return ofGrid(form, stations, values, rule);
-  }
-}
-
-/** Place of the largest or smallest; the first of equal ones. */
-function extreme(values: readonly number[], which: 'largest' | 'smallest'): number {
-  let best = 0;
-  for (let at = 1; at < values.length; at += 1)
-    if (which === 'largest' ? values[at]! > values[best]! : values[at]! < values[best]!) best = at;
-  return best;
-}
-function only(count: number, ...given: readonly (readonly [at: number, by: number])[]): readonly number[] {
-  const by = new Array<number>(count).fill(0);
-  for (const [at, one] of given) by[at]! += one;
-  return by;
+  return whole ? sorted.map((column) => column.map(({ at }) => at)) : [];
 }
 
 const WORDS: Readonly<Record<RoundRule | TaperRule, string>> = {
@@ -138,44 +108,40 @@ const WORDS: Readonly<Record<RoundRule | TaperRule, string>> = {
   'spread-of-means': 'largest less smallest of the means of the heights',
 };
 
+const ONE = [1] as const;
+/** The figure of a fitted form from its readings. */
+export function formed({ form, columns, rule }: FittedForm, values: readonly number[]): Formed {
+  if (form === 'out-of-round' || form === 'taper') return ofGrid(form, columns, rule!, values);
+  if (form === 'spread') return apart(values);
+  if (values.length === 1) return { value: values[0]!, by: ONE };
+  if (form === 'mean') return { value: mean(values), by: new Array<number>(values.length).fill(1 / values.length) };
+  const at = extreme(values, form === 'smallest' ? -1 : 1);
+  return { value: values[at]!, by: values.map((_, index) => (index === at ? 1 : 0)) };
+}
+
+/** Largest less smallest; of values all alike the first and the last. */
+function apart(values: readonly number[]): Formed {
+  const high = extreme(values, 1);
+  const low = extreme(values, -1);
+  const other = high === low ? values.length - 1 : low;
+  return { value: spread(values), by: values.map((_, at) => (at === high ? 1 : 0) - (at === other ? 1 : 0)) };
+}
+/** Place of the largest (sense 1) or smallest (−1); the first of equal ones. */
+function extreme(values: readonly number[], sense: 1 | -1): number {
+  let best = 0;
+  for (let at = 1; at < values.length; at += 1) if (sense * values[at]! > sense * values[best]!) best = at;
+  return best;
+}
+
 function ofGrid(
   form: 'out-of-round' | 'taper',
-  stations: readonly Station[],
+  columns: readonly (readonly number[])[],
+  rule: RoundRule | TaperRule,
   values: readonly number[],
-  stated: string | undefined,
 ): Formed {
-  const columns = gridOf(stations)?.columns ?? [];
-  const { rule, stated: byMaker } = ruleFor(form, stated);
   const figure = (of: readonly number[]): number => {
-    const lists = columns.map((column) => column.map((at) => of[at]!));
-    return form === 'out-of-round' ? outOfRound(lists, rule as RoundRule) : taper(lists, rule as TaperRule);
+    const grid = columns.map((column) => column.map((at) => of[at]!));
+    return form === 'out-of-round' ? outOfRound(grid, rule as RoundRule) : taper(grid, rule as TaperRule);
   };
-  return {
-    value: figure(values),
-    by: slopes(figure, values),
-    words: `${WORDS[rule]}${byMaker ? ', the maker’s rule' : ', the usual rule'}`,
-  };
+  return { value: figure(values), by: slopesOf(figure, values) };
 }
-
-/** Shares of the largest reading: apart enough to break ties, and a step far smaller than that. */
-const APART = 1e-9;
-const STEP = 1e-10;
-
-/**
- * Slopes of a figure that is made of straight pieces (differences, largest, smallest, means). Readings alike to the last digit are
- * first set apart by a billionth, in their order, so that one of them decides instead of none or all.
- */
-function slopes(figure: (values: readonly number[]) => number, values: readonly number[]): readonly number[] {
-  const scale = Math.max(...values.map(Math.abs)) || 1;
-  const apart = values.map((one, at) => one + APART * scale * at);
-  const here = figure(apart);
-  return values.map((_, at) => {
-    const kept = apart[at]!;
-    apart[at] = kept + STEP * scale;
-    const slope = (figure(apart) - here) / (STEP * scale);
-    apart[at] = kept;
-    return Math.round(slope * ROUND) / ROUND;
-  });
-}
-/** Slopes are sums of ±1, ±1/2 and shares of a mean; rounding of the arithmetic is taken off. */
-const ROUND = 1e4;

@@ -1,66 +1,50 @@
 /** Sizes that the readings of one place give: mean, largest, out-of-round, taper. */
 import type { FeatureKind, SizeRule } from '../model.js';
-import type { Bench } from './corrected.js';
-import { ruleFor } from './forms.js';
-import { figureOf, type PlaceFigure, type PlaceReadings, type Read, stationsOf } from './place-readings.js';
-import { keyOf, type RuleOf, type SizeEntry, whole } from './size.js';
-import { materialOf } from './warmth.js';
+import { type Formed, isRuleOf } from './forms.js';
+import type { LimitsFor } from './plan-sizes.js';
+import { figureAt, keyOf, type PlannedPlace, type PlannedPlaces, type PlannedSize, wayOf } from './planned.js';
 
-export function ownSizes(bench: Bench, read: Read, ruleOf: RuleOf): readonly SizeEntry[] {
-  const entries: SizeEntry[] = [];
-  for (const { kind, places } of read.plan.features) {
-    const material = materialCaution(bench, kind);
-    for (const place of places) {
-      const at = read.at(kind.id, place.id)!;
-      for (const rule of kind.sizes) {
-        const entry = ownSize(at, rule, ruleOf, material);
-        if (entry !== undefined) entries.push(entry);
-      }
-    }
-  }
-  return entries;
-}
+/** Sizes of every place of a plan, in its order. */
+export const ownSizes = (places: PlannedPlaces, limitsFor: LimitsFor): readonly PlannedSize[] =>
+  places.all.flatMap((place) => place.kind.sizes.flatMap((rule) => ownSize(place, rule, limitsFor) ?? []));
 
-function ownSize(
-  at: PlaceReadings,
-  size: SizeRule,
-  ruleOf: RuleOf,
-  material: readonly string[],
-): SizeEntry | undefined {
+const asItIs = ([value]: readonly number[]): Formed => ({ value: value!, by: [1] });
+
+function ownSize(at: PlannedPlace, size: SizeRule, limitsFor: LimitsFor): PlannedSize | undefined {
   const { kind, place } = at;
   const { property, title, form, stations } = size;
+  const limits = limitsFor(property, place);
   const shape = form === 'out-of-round' || form === 'taper' ? form : undefined;
-  const rule = shape === undefined ? undefined : ruleOf(property, place);
-  const figure = figureOf(at, form, stationsOf(place, stations), rule);
+  const rule = shape && limits.find((limit) => limit.rule !== undefined)?.rule;
+  const named = stations && new Set(stations);
+  const figure = figureAt(at, form, title, named && (({ id }) => named.has(id)), rule);
   if (figure === undefined) return undefined;
-  const { known, readings, words, missing, needed } = figure;
-  const entry = { property, place, title, measured: kind.measured, sense: senseOf(kind, size), needed };
-  if (known === undefined) return { ...entry, key: keyOf(property, place.id), missing };
-  return whole(entry, {
-    value: known.value,
-    ingredients: [{ name: title, words, known, readings, factor: 1 }],
-    formula: words,
+  const way = wayOf({
+    figures: [figure],
+    combine: asItIs,
+    formula: figure.words,
     sources: shape === undefined ? SIZE : SHAPE,
-    cautions: [...unusualRule(shape, rule), ...(isWarm(figure) ? material : [])],
+    cautions: unusualRule(shape, rule),
   });
+  return {
+    key: keyOf(property, place.id),
+    property,
+    place,
+    title,
+    measured: kind.measured,
+    sense: senseOf(kind, size),
+    ways: [way],
+    limits,
+  };
 }
 const SIZE = ['metrology.repeats', 'metrology.size-at-reference'] as const;
 const SHAPE = ['metrology.bore-shape'] as const;
 
-/** Out-of-round, taper and spread wear in no sense of their own: they only grow. */
+/** A shape and a spread have no sense of the part's: they only grow. */
 const senseOf = (kind: FeatureKind, { form }: SizeRule): FeatureKind['sense'] =>
   form === 'out-of-round' || form === 'taper' || form === 'spread' ? 'hole' : kind.sense;
 
 function unusualRule(shape: 'out-of-round' | 'taper' | undefined, rule: string | undefined): readonly string[] {
-  if (shape === undefined || rule === undefined || ruleFor(shape, rule).stated) return [];
+  if (shape === undefined || rule === undefined || isRuleOf(shape, rule)) return [];
   return [`"${rule}" is no rule of ${shape}: the usual one is used`];
 }
-
-/** Where the temperature is taken into account with a material that the sheet does not name, the size says so. */
-function materialCaution(bench: Bench, kind: FeatureKind): readonly string[] {
-  if (kind.material === undefined) return [];
-  const { name, assumed } = materialOf(bench.engine, kind);
-  return assumed ? [`the sheet names no material of the ${kind.material}: ${name} taken`] : [];
-}
-const isWarm = ({ readings }: PlaceFigure): boolean =>
-  readings.some(({ taken }) => taken.some(({ temperature }) => temperature !== undefined));

@@ -1,161 +1,120 @@
 /** A size put together: value, doubt, and what a person sees when the number is opened. */
-import type { Measured, Place, Size, Slot } from '../model.js';
-import { type Cause, causesOf, doubtOf, type Known, type Weighted } from './causes.js';
-import { type Corrected, disagrees } from './corrected.js';
+import type { Measured, Size } from '../model.js';
+import { Blend, type Cause, doubtOf } from './causes.js';
+import type { Corrected } from './corrected.js';
+import type { PlannedFigure, PlannedSize, PlannedWay } from './planned.js';
 import { readingLine, sure, unitOf } from './words.js';
 
-/** A size whose doubt is known. */
-export interface SureSize extends Size {
-  readonly u: number;
-}
-/** A size of the plan, whether it can be formed yet or not. */
-export interface SizeEntry {
-  readonly key: string;
-  readonly property: string;
-  readonly place: Place;
-  readonly title: string;
-  readonly measured: Measured;
-  /** Whether wear makes it larger (`hole`) or smaller (`shaft`). */
-  readonly sense: 'hole' | 'shaft' | 'neither';
-  readonly size?: SureSize;
-  /** Slots still to read; empty with a size. */
-  readonly missing: readonly Slot[];
-  /** How many slots it needs in all. */
-  readonly needed: number;
-  /** The size as each repeat of the slot that differs most would give it, and how far they may differ. */
-  readonly disagreement?: Disagreement;
-}
-export interface Disagreement {
-  readonly slot: Slot;
-  readonly name: string;
-  readonly readings: readonly number[];
-  readonly allowed: number;
-}
-export const keyOf = (property: string, place: string): string => `${property}@${place}`;
-
-/** One figure that a size is made of, with its own line of working. */
-export interface Ingredient {
-  readonly name: string;
-  readonly words: string;
-  readonly known: Known;
+/** A figure with the readings that form it. */
+export interface ReadFigure {
+  readonly planned: PlannedFigure;
   readonly readings: readonly Corrected[];
-  /** Change of the size for one unit of it. */
-  readonly factor: number;
-}
-export interface SizeIdea {
-  readonly property: string;
-  readonly place: Place;
-  readonly title: string;
-  readonly measured: Measured;
   readonly value: number;
-  readonly ingredients: readonly Ingredient[];
-  /** "housing less both walls less journal"; empty where the one ingredient is the size. */
-  readonly formula: string;
-  readonly sources: readonly string[];
-  readonly cautions: readonly string[];
+  /** Change of the figure for one unit of each reading. */
+  readonly by: readonly number[];
+}
+/** A size with the figures that form it. */
+export interface Formation {
+  readonly planned: PlannedSize;
+  readonly way: PlannedWay;
+  readonly figures: readonly ReadFigure[];
+  readonly value: number;
+  /** Change of the size for one unit of each figure. */
+  readonly by: readonly number[];
 }
 
-/** Value and doubt at once; the lines that only an opened number shows are made when it is opened. */
-export function sizeOf(idea: SizeIdea): SureSize {
-  const { property, place, title, measured, value, ingredients } = idea;
-  const causes =
-    ingredients.length === 1 && ingredients[0]!.factor === 1
-      ? ingredients[0]!.known.causes
-      : causesOf(ingredients.map(({ factor, known }): Weighted => [factor, known]));
-  const u = doubtOf(causes);
-  let parts: Size['parts'] | undefined;
-  let working: readonly string[] | undefined;
-  let cautions: readonly string[] | undefined;
-  return {
-    key: keyOf(property, place.id),
-    property,
-    place: place.id,
-    title,
-    measured,
-    value,
-    u,
-    get parts() {
-      parts ??= partsOf(causes);
-      return parts;
-    },
-    get working() {
-      working ??= workingOf(idea, u);
-      return working;
-    },
-    sources: idea.sources,
-    get cautions() {
-      cautions ??= cautionsOf(idea, causes);
-      return cautions;
-    },
-  };
-}
-
-const partsOf = (causes: readonly Cause[]): Size['parts'] =>
-  causes.map(({ source, sensitivity }) => ({ key: source.key, name: source.name, sensitivity, u: source.u }));
-
-function workingOf({ measured, title, place, value, ingredients, formula }: SizeIdea, u: number): readonly string[] {
-  const all = ingredients.flatMap(({ readings }) => readings);
-  const unit = unitOf(measured, all);
-  const lines = ingredients.flatMap(({ name, words, known, readings }) => {
-    const read = readings.map((one) => readingLine(measured, one, unit));
-    const own = words === '' && readings.length === 1;
-    return own && formula === ''
-      ? read
-      : [
-          ...read,
-          `${name}${words === '' ? '' : `, ${words}`}: ${sure(measured, known.value, doubtOf(known.causes), unit)}`,
-        ];
-  });
-  const result = `${title}, ${place.name}${formula === '' ? '' : ` = ${formula}`}: ${sure(measured, value, u, unit)} (k = 2)`;
-  return [...lines, result];
-}
-
-/** Share of the variance from which the setting of a gauge is worth a caution. */
-const MOST_OF_IT = 0.5;
-
-function cautionsOf({ ingredients, cautions }: SizeIdea, causes: readonly Cause[]): readonly string[] {
-  const told = new Set(cautions);
-  for (const { readings } of ingredients)
-    for (const one of readings) for (const caution of one.cautions) told.add(caution);
-  const variances = causes.map(({ source, sensitivity }) => (source.u * sensitivity) ** 2);
-  const whole = variances.reduce((sum, one) => sum + one, 0);
-  causes.forEach(({ source }, at) => {
-    if (source.key.startsWith('gauge/') && variances[at]! > MOST_OF_IT * whole)
-      told.add(`${source.name} makes most of the doubt: check it against a standard`);
-  });
-  return [...told];
+function blended(figures: readonly ReadFigure[], by: readonly number[]): readonly Cause[] {
+  const blend = new Blend();
+  for (let f = 0; f < figures.length; f += 1) {
+    const { readings, by: own } = figures[f]!;
+    for (let r = 0; r < readings.length; r += 1) blend.add(by[f]! * own[r]!, readings[r]!);
+  }
+  return blend.causes();
 }
 
 /**
- * Repeats that differ by more than they may: the size as each of them would make it. A reading of no weight at present counts as if it had
- * one: read again, it may decide.
+ * Value and doubt are there at once; the lines that only an opened number shows are made when it is opened, because an assessment of a
+ * whole engine is made anew with every reading.
  */
-export function disagreementOf(value: number, readings: readonly Corrected[]): Disagreement | undefined {
-  let worst: Corrected | undefined;
-  let most = 0;
-  for (const one of readings) {
-    if (one.repeats.length < 2 || !disagrees(one)) continue;
-    const excess = Math.max(...one.repeats) - Math.min(...one.repeats) - one.allowed;
-    if (worst === undefined || excess > most) [worst, most] = [one, excess];
+export class FormedSize implements Size {
+  readonly key: string;
+  readonly value: number;
+  readonly u: number;
+  readonly #formation: Formation;
+  readonly #causes: readonly Cause[];
+
+  constructor(formation: Formation) {
+    this.#formation = formation;
+    this.#causes = blended(formation.figures, formation.by);
+    this.key = formation.planned.key;
+    this.value = formation.value;
+    this.u = doubtOf(this.#causes);
   }
-  if (worst === undefined) return undefined;
-  const { repeats, allowed, slot, name, value: middle } = worst;
-  return { slot, name, allowed, readings: repeats.map((one) => value + one - middle) };
+  get property(): string {
+    return this.#formation.planned.property;
+  }
+  get place(): string {
+    return this.#formation.planned.place.id;
+  }
+  get title(): string {
+    return this.#formation.planned.title;
+  }
+  get measured(): Measured {
+    return this.#formation.planned.measured;
+  }
+  get sources(): readonly string[] {
+    return this.#formation.way.sources;
+  }
+  get parts(): Size['parts'] {
+    return this.#causes.map(({ source, sensitivity }) => ({
+      key: source.key,
+      name: source.name,
+      sensitivity,
+      u: source.u,
+    }));
+  }
+  get working(): readonly string[] {
+    return workingOf(this.#formation, this.u);
+  }
+  get cautions(): readonly string[] {
+    return cautionsOf(this.#formation, this.#causes);
+  }
 }
 
-/** An entry that is whole: its size, and what its repeats say. */
-export function whole(
-  entry: Omit<SizeEntry, 'key' | 'missing' | 'size' | 'disagreement'>,
-  idea: Pick<SizeIdea, 'value' | 'ingredients' | 'formula' | 'sources' | 'cautions'>,
-): SizeEntry {
-  const { property, place, title, measured } = entry;
-  const size = sizeOf({ property, place, title, measured, ...idea });
-  const disagreement = disagreementOf(
-    size.value,
-    idea.ingredients.flatMap(({ readings }) => readings),
-  );
-  return { ...entry, key: size.key, missing: [], size, ...(disagreement !== undefined && { disagreement }) };
+const readingsOf = ({ figures }: Formation): readonly Corrected[] => figures.flatMap(({ readings }) => readings);
+
+function workingOf(formation: Formation, u: number): readonly string[] {
+  const { planned, way, figures, value } = formation;
+  const { measured, title, place } = planned;
+  const unit = unitOf(measured, readingsOf(formation));
+  const alone = figures.length === 1;
+  const lines = figures.flatMap((figure) => {
+    const read = figure.readings.map((one) => readingLine(measured, one, unit));
+    const { name, words } = figure.planned;
+    if (alone || (words === '' && figure.readings.length === 1)) return read;
+    const doubt = doubtOf(blended([figure], [1]));
+    return [...read, `${name}, ${words}: ${sure(measured, figure.value, doubt, unit)}`];
+  });
+  const result = `${title}, ${place.name}${way.formula === '' ? '' : ` = ${way.formula}`}: ${sure(measured, value, u, unit)} (k = 2)`;
+  return [...lines, result];
 }
 
-/** Which rule of the maker holds for a size at a place. */
-export type RuleOf = (property: string, place: Place) => string | undefined;
+const NO_TEMPERATURE = 'no temperature noted: not corrected to 20 °C';
+/** Share of the variance from which the setting of a gauge is worth a caution. */
+const MOST_OF_IT = 0.5;
+
+function cautionsOf(formation: Formation, causes: readonly Cause[]): readonly string[] {
+  const told = new Set(readingsOf(formation).flatMap(({ cautions }) => cautions));
+  for (const { planned, readings } of formation.figures) {
+    const taken = readings.flatMap((one) => one.taken);
+    if (planned.place.kind.measured === 'length' && taken.some(isUnnoted)) told.add(NO_TEMPERATURE);
+    if (planned.place.assumed !== undefined && !taken.every(isUnnoted)) told.add(planned.place.assumed);
+  }
+  for (const caution of formation.way.cautions) told.add(caution);
+  const whole = causes.reduce((sum, { u, sensitivity }) => sum + (u * sensitivity) ** 2, 0);
+  for (const { source, u, sensitivity } of causes)
+    if (source.key.startsWith('gauge/') && (u * sensitivity) ** 2 > MOST_OF_IT * whole)
+      told.add(`${source.name} makes most of the doubt: check it against a standard`);
+  return [...told];
+}
+const isUnnoted = ({ temperature }: Corrected['taken'][number]): boolean => temperature === undefined;

@@ -1,30 +1,112 @@
-/** Every size that the readings give: of one place, of parts together, and between the places of a feature. */
-import type { InspectionLimit } from '../../engine/index.js';
-import type { InspectionPlan, Place } from '../model.js';
-import { betweenPlaces } from './between.js';
-import type { Bench } from './corrected.js';
-import { ownSizes } from './own-sizes.js';
-import { pairSizes } from './pair-sizes.js';
-import { Read } from './place-readings.js';
-import type { RuleOf, SizeEntry } from './size.js';
+/** The sizes that readings give, or what is still to read for them. */
+import type { Slot } from '../model.js';
+import { type Bench, type Corrected, correctedReading, disagrees, type Spot, spotOf } from './corrected.js';
+import { formed } from './forms.js';
+import type { PlannedFigure, PlannedPlace, PlannedSize, PlannedSizes, PlannedWay } from './planned.js';
+import { FormedSize, type ReadFigure } from './size.js';
 
-/** Rows of the sheet that limit a size at a place; the rule by which a maker forms it is part of the row. */
-export type LimitsFor = (property: string, place: Place) => readonly InspectionLimit[];
+export interface SizeEntry {
+  readonly planned: PlannedSize;
+  readonly size?: FormedSize;
+  /** Slots still to read; empty with a size. */
+  readonly missing: readonly Slot[];
+  /** How many slots it needs in all. */
+  readonly needed: number;
+  /** Repeats of a slot that differ by more than they may. */
+  readonly disagreement?: Disagreement;
+}
+/** The size as each repeat of the slot that differs most would give it, and how far they may differ. */
+export interface Disagreement {
+  readonly slot: Slot;
+  readonly name: string;
+  readonly readings: readonly number[];
+  readonly allowed: number;
+}
+
+/** Readings of each place of the plan, by station; undefined where nothing is read. */
+type Read = readonly (readonly (Corrected | undefined)[] | undefined)[];
 
 /**
- * All sizes of a plan in its order: first those of each place, then the pairs, then the spreads between places. A size appears as
- * soon as the readings that it needs are there; before that its entry says what is missing.
+ * Every size of a plan. It appears as soon as the readings are there that one of its ways needs; before that its entry says what is
+ * missing in the way of which most has been read.
  */
-export function sizesOf(bench: Bench, plan: InspectionPlan, limitsFor: LimitsFor): readonly SizeEntry[] {
-  const read = new Read(bench, plan);
-  const ruleOf: RuleOf = (property, place) => limitsFor(property, place).find(({ rule }) => rule !== undefined)?.rule;
-  const known = new Map<string, SizeEntry>();
-  for (const entry of ownSizes(bench, read, ruleOf)) known.set(entry.key, entry);
-  for (const entry of pairSizes(bench, read, ruleOf)) {
-    const same = known.get(entry.key);
-    // A clearance that was measured itself counts before one from the sizes of its parts.
-    if (same === undefined || (same.size === undefined && entry.size !== undefined)) known.set(entry.key, entry);
+export function sizesOf(bench: Bench, { places, sizes }: PlannedSizes): readonly SizeEntry[] {
+  const read = places.map((place) => readPlace(bench, place));
+  return sizes.map((planned) => entryOf(planned, read));
+}
+
+function readPlace(bench: Bench, { kind, place, slots }: PlannedPlace): Read[number] {
+  const { bySlot } = bench.readings;
+  let spot: Spot | undefined;
+  let read: (Corrected | undefined)[] | undefined;
+  for (let at = 0; at < slots.length; at += 1) {
+    const { slot, name } = slots[at]!;
+    const taken = bySlot.get(slot);
+    if (taken === undefined || taken.length === 0) continue;
+    spot ??= spotOf(bench, kind, place.id);
+    read ??= new Array<Corrected | undefined>(slots.length).fill(undefined);
+    read[at] = correctedReading(bench, spot, slot, name, taken);
   }
-  for (const entry of betweenPlaces(read)) known.set(entry.key, entry);
-  return [...known.values()];
+  return read;
+}
+
+function entryOf(planned: PlannedSize, read: Read): SizeEntry {
+  let best: { readonly way: PlannedWay; readonly missing: number } | undefined;
+  for (const way of planned.ways) {
+    const missing = missingIn(way, read);
+    if (missing === 0) return wholeEntry(planned, way, read);
+    if (best === undefined || missing / way.needed < best.missing / best.way.needed) best = { way, missing };
+  }
+  return { planned, missing: missingSlots(best!.way, read), needed: best!.way.needed };
+}
+
+function missingIn({ figures }: PlannedWay, read: Read): number {
+  let missing = 0;
+  for (const { place, stations } of figures) {
+    const here = read[place.at];
+    if (here === undefined) missing += stations.length;
+    else for (const at of stations) if (here[at] === undefined) missing += 1;
+  }
+  return missing;
+}
+const missingSlots = ({ figures }: PlannedWay, read: Read): readonly Slot[] =>
+  figures.flatMap(({ place, stations }) =>
+    stations.filter((at) => read[place.at]?.[at] === undefined).map((at) => place.slots[at]!.slot),
+  );
+
+function wholeEntry(planned: PlannedSize, way: PlannedWay, read: Read): SizeEntry {
+  const figures = way.figures.map((figure) => readFigure(figure, read));
+  const { value, by } = way.combine(figures.map((figure) => figure.value));
+  const size = new FormedSize({ planned, way, figures, value, by });
+  const worst = worstRepeats(figures);
+  if (worst === undefined) return { planned, size, missing: NONE, needed: way.needed };
+  return { planned, size, missing: NONE, needed: way.needed, disagreement: disagreementOf(value, worst) };
+}
+const NONE: readonly Slot[] = [];
+
+function readFigure(planned: PlannedFigure, read: Read): ReadFigure {
+  const here = read[planned.place.at]!;
+  const readings = planned.stations.map((at) => here[at]!);
+  const { value, by } = formed(
+    planned,
+    readings.map((one) => one.value),
+  );
+  return { planned, readings, value, by };
+}
+
+/** The slot whose repeats are farthest beyond what they may differ; undefined where all agree. */
+function worstRepeats(figures: readonly ReadFigure[]): Corrected | undefined {
+  let worst: Corrected | undefined;
+  let most = 0;
+  for (const { readings } of figures)
+    for (const one of readings) {
+      if (one.repeats === undefined || !disagrees(one)) continue;
+      const excess = Math.max(...one.repeats) - Math.min(...one.repeats) - one.allowed;
+      if (worst === undefined || excess > most) [worst, most] = [one, excess];
+    }
+  return worst;
+}
+/** A reading of no weight at present counts as if it had one: read again, it may decide. */
+function disagreementOf(value: number, { repeats = [], value: middle, slot, name, allowed }: Corrected): Disagreement {
+  return { slot, name, allowed, readings: repeats.map((one) => value + one - middle) };
 }

@@ -4,7 +4,7 @@ import { EXPANSION, sizeAtReference } from '../../calc/metrology/index.js';
 import type { Engine } from '../../engine/index.js';
 import { celsius, fromHalfWidth, type Length, type Temperature } from '../../quantity/index.js';
 import type { FeatureKind, SlotReading } from '../model.js';
-import type { Cause, ErrorSource } from './causes.js';
+import { type Cause, causeOf, type ErrorSource } from './causes.js';
 import type { Habits } from './usual-doubt.js';
 
 const REFERENCE = celsius(20);
@@ -41,10 +41,10 @@ function expansionOf(name: 'cast-iron' | 'steel' | 'aluminium', part: Part): num
   return part === 'piston' ? EXPANSION['piston-4032'] : EXPANSION.aluminium;
 }
 
-export interface AtReference {
-  readonly value: number;
-  readonly causes: readonly Cause[];
-  readonly noted: boolean;
+/** A place as warmth sees it: what its part is made of, and the difference between a part and a gauge that lay together there. */
+export interface WarmPlace {
+  readonly expansion: number;
+  readonly apart: ErrorSource;
 }
 
 /** Temperatures of one bench: what is common to all its readings is one cause of error. */
@@ -52,77 +52,53 @@ export class Warmth {
   readonly #unknown: ErrorSource;
   readonly #thermometer: ErrorSource;
   readonly #room: ErrorSource;
-  readonly #apart: number;
-  readonly #expansion: number;
+  readonly #habits: Habits;
   readonly #materials = new Map<number, ErrorSource>();
 
   constructor(habits: Habits) {
-    const source = (key: string, name: string, half: number): ErrorSource => ({
-      key: `warmth/${key}`,
-      name,
-      u: fromHalfWidth(half),
-    });
+    this.#habits = habits;
     this.#unknown = source('workshop', 'temperature that nobody noted', habits.workshop);
     this.#thermometer = source('part', 'thermometer at the part', habits.thermometer);
     this.#room = source('room', 'thermometer of the room', habits.thermometer);
-    this.#apart = habits.apart;
-    this.#expansion = habits.expansion;
   }
 
-  /** Difference between part and gauge that lay together: one cause for each place. */
-  apartAt(place: string): ErrorSource {
-    return {
-      key: `warmth/${place}`,
-      name: 'part and gauge not quite alike in temperature',
-      u: fromHalfWidth(this.#apart),
-    };
+  /** One cause for each place. */
+  place(id: string, expansion: number): WarmPlace {
+    return { expansion, apart: source(id, 'part and gauge not quite alike in temperature', this.#habits.apart) };
   }
   #ofMaterial(expansion: number): ErrorSource {
-    let source = this.#materials.get(expansion);
-    if (source === undefined) {
-      const u = fromHalfWidth(this.#expansion);
-      source = {
-        key: `warmth/expansion-${this.#materials.size}`,
-        name: 'expansion of the material',
-        u,
-      };
-      this.#materials.set(expansion, source);
+    let known = this.#materials.get(expansion);
+    if (known === undefined) {
+      known = source(`expansion-${this.#materials.size}`, 'expansion of the material', this.#habits.expansion);
+      this.#materials.set(expansion, known);
     }
-    return source;
+    return known;
   }
 
-  /**
-   * Length at 20 °C by `calc/metrology/temperature`, with what is not known about it. The gauge has the temperature of the room where
-   * that was noted apart, else that of the part. Without any temperature nothing is corrected.
-   */
-  atReference(length: number, taken: SlotReading, expansion: number, apart: ErrorSource): AtReference {
-    const byPart = length * expansion;
-    const byGauge = length * GAUGE;
-    const { temperature, room } = taken;
-    if (temperature === undefined) {
-      return {
-        value: length,
-        causes: [
-          { source: this.#unknown, sensitivity: byPart - byGauge },
-          { source: apart, sensitivity: byGauge },
-        ],
-        noted: false,
-      };
-    }
-    const gauge = room ?? temperature;
-    const value = sizeAtReference(
-      length as Length,
-      { temperature: temperature as Temperature, expansion },
-      { temperature: gauge as Temperature, expansion: GAUGE },
-      REFERENCE,
-    );
-    const causes: Cause[] = [{ source: this.#ofMaterial(expansion), sensitivity: byPart * (temperature - REFERENCE) }];
-    if (room === undefined)
-      causes.push(
-        { source: this.#thermometer, sensitivity: byPart - byGauge },
-        { source: apart, sensitivity: byGauge },
-      );
-    else causes.push({ source: this.#thermometer, sensitivity: byPart }, { source: this.#room, sensitivity: -byGauge });
-    return { value, causes, noted: true };
+  /** Causes for each unit of length. Without any temperature nothing is corrected, and the workshop's is the doubt. */
+  causes({ expansion, apart }: WarmPlace, { temperature, room }: SlotReading): readonly Cause[] {
+    if (temperature === undefined) return [causeOf(this.#unknown, expansion - GAUGE), causeOf(apart, GAUGE)];
+    const material = causeOf(this.#ofMaterial(expansion), expansion * (temperature - REFERENCE));
+    if (room === undefined) return [material, causeOf(this.#thermometer, expansion - GAUGE), causeOf(apart, GAUGE)];
+    return [material, causeOf(this.#thermometer, expansion), causeOf(this.#room, -GAUGE)];
   }
+}
+const source = (key: string, name: string, half: number): ErrorSource => ({
+  key: `warmth/${key}`,
+  name,
+  u: fromHalfWidth(half),
+});
+
+/**
+ * Length at 20 °C by `calc/metrology/temperature`. The gauge has the temperature of the room where that was noted apart, else that of the
+ * part, with which it lay. Without any temperature the length stays as read.
+ */
+export function atReference(length: number, { temperature, room }: SlotReading, expansion: number): number {
+  if (temperature === undefined) return length;
+  return sizeAtReference(
+    length as Length,
+    { temperature: temperature as Temperature, expansion },
+    { temperature: (room ?? temperature) as Temperature, expansion: GAUGE },
+    REFERENCE,
+  );
 }

@@ -25,7 +25,7 @@ export const sure = (kind: QuantityKind, value: number, u: number, unit: string)
 export function readingLine(measured: Measured, reading: Corrected, unit: string): string {
   const typed = reading.taken.map(({ text }) => text).join(' and ');
   const raw = reading.taken.reduce((sum, { value }) => sum + value, 0) / reading.taken.length;
-  const own = reading.causes[0]!.source.u;
+  const own = reading.own.u;
   const same = reading.taken.length === 1 && Math.abs(raw - reading.value) <= Math.abs(raw) * 1e-12;
   return `${reading.name}: ${typed}${same ? '' : `, corrected ${sure(measured, reading.value, own, unit)}`}`;
 }

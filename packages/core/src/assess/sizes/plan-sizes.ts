@@ -1,0 +1,29 @@
+/** All sizes of a plan with the ways to form them and the rows that limit them. */
+import type { Engine, InspectionLimit } from '../../engine/index.js';
+import type { InspectionPlan, Place } from '../model.js';
+import { betweenPlaces } from './between.js';
+import { ownSizes } from './own-sizes.js';
+import { pairSizes } from './pair-sizes.js';
+import { PlannedPlaces, type PlannedSize, type PlannedSizes } from './planned.js';
+
+/** Rows of the sheet that limit a size at a place; the rule by which a maker forms it is part of the row. */
+export type LimitsFor = (property: string, place: Place) => readonly InspectionLimit[];
+
+/**
+ * All sizes of a plan in its order: those of each place, then the pairs, then the spreads between places. A clearance that can be measured
+ * itself and also follows from its parts is one size with two ways.
+ */
+export function plannedSizes(engine: Engine, plan: InspectionPlan, limitsFor: LimitsFor): PlannedSizes {
+  const places = new PlannedPlaces(engine, plan);
+  const sizes = new Map<string, PlannedSize>();
+  const all = [
+    ...ownSizes(places, limitsFor),
+    ...pairSizes(engine, places, limitsFor),
+    ...betweenPlaces(places, limitsFor),
+  ];
+  for (const size of all) {
+    const same = sizes.get(size.key);
+    sizes.set(size.key, same === undefined ? size : { ...same, ways: [...same.ways, ...size.ways] });
+  }
+  return { places: places.all, sizes: [...sizes.values()] };
+}

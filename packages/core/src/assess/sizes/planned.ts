@@ -1,0 +1,115 @@
+/** The sizes of a plan before anything is read: what depends on the sheet alone is worked out once for it. */
+import type { Engine, InspectionLimit } from '../../engine/index.js';
+import { slotOf } from '../features/index.js';
+import type { FeatureKind, InspectionPlan, Measured, Place, Slot, Station } from '../model.js';
+import { type FittedForm, type Form, type Formed, fitForm } from './forms.js';
+import { materialOf } from './warmth.js';
+
+/** One place of a feature with its slots. */
+export interface PlannedPlace {
+  /** Its number among all places of the plan. */
+  readonly at: number;
+  readonly kind: FeatureKind;
+  readonly place: Place;
+  readonly slots: readonly { readonly slot: Slot; readonly name: string }[];
+  /** Where the sheet does not say what the part is made of: what is taken. */
+  readonly assumed?: string;
+}
+/** A figure of one place, as a size needs it. */
+export interface PlannedFigure extends FittedForm {
+  readonly place: PlannedPlace;
+  /** How it is called in the working. */
+  readonly name: string;
+}
+/** One way to form a size from figures. */
+export interface PlannedWay {
+  readonly figures: readonly PlannedFigure[];
+  /** How many readings it needs. */
+  readonly needed: number;
+  /** The size from the values of the figures, and its change for one unit of each. */
+  readonly combine: (values: readonly number[]) => Formed;
+  readonly formula: string;
+  readonly sources: readonly string[];
+  readonly cautions: readonly string[];
+}
+export interface PlannedSize {
+  readonly key: string;
+  readonly property: string;
+  readonly place: Place;
+  readonly title: string;
+  readonly measured: Measured;
+  /** Whether wear makes it larger (`hole`) or smaller (`shaft`). */
+  readonly sense: FeatureKind['sense'];
+  /** The best first. */
+  readonly ways: readonly PlannedWay[];
+  /** Rows of the sheet that limit it, all grades. */
+  readonly limits: readonly InspectionLimit[];
+}
+export interface PlannedSizes {
+  readonly places: readonly PlannedPlace[];
+  readonly sizes: readonly PlannedSize[];
+}
+
+export const keyOf = (property: string, place: string): string => `${property}@${place}`;
+export const wayOf = (way: Omit<PlannedWay, 'needed'>): PlannedWay => ({
+  ...way,
+  needed: way.figures.reduce((sum, { stations }) => sum + stations.length, 0),
+});
+
+/** The places of a plan by feature and id. */
+export class PlannedPlaces {
+  readonly plan: InspectionPlan;
+  readonly all: readonly PlannedPlace[];
+  readonly #byKey = new Map<string, PlannedPlace>();
+
+  constructor(engine: Engine, plan: InspectionPlan) {
+    this.plan = plan;
+    const all: PlannedPlace[] = [];
+    for (const { kind, places } of plan.features)
+      for (const place of places) {
+        const assumed = usualMaterial(engine, kind);
+        const slots = slotsAt(kind, place);
+        const planned = { at: all.length, kind, place, slots, ...(assumed !== undefined && { assumed }) };
+        all.push(planned);
+        this.#byKey.set(`${kind.id}/${place.id}`, planned);
+      }
+    this.all = all;
+  }
+  at(feature: string, place: string): PlannedPlace | undefined {
+    return this.#byKey.get(`${feature}/${place}`);
+  }
+  of(feature: string): readonly PlannedPlace[] {
+    return this.all.filter(({ kind }) => kind.id === feature);
+  }
+}
+
+/** A temperature is taken into account with a material that the sheet does not name. */
+function usualMaterial(engine: Engine, kind: FeatureKind): string | undefined {
+  if (kind.measured !== 'length' || kind.material === undefined) return undefined;
+  const { name, assumed } = materialOf(engine, kind);
+  return assumed ? `the sheet names no material of the ${kind.material}: ${name} taken` : undefined;
+}
+
+/** "bore of cylinder 3, top, thrust direction"; a station that is alone is not named. */
+function slotsAt({ id, one }: FeatureKind, place: Place): PlannedPlace['slots'] {
+  const alone = place.stations.length === 1;
+  return place.stations.map((station) => ({
+    slot: slotOf(id, place.id, station.id),
+    name: `${one} of ${place.name}${alone ? '' : `, ${station.name}`}`,
+  }));
+}
+
+/** A figure of a place from the stations that a test picks, from all where it picks none. */
+export function figureAt(
+  place: PlannedPlace,
+  form: Form,
+  name: string,
+  only?: (station: Station) => boolean,
+  rule?: string,
+): PlannedFigure | undefined {
+  const { stations } = place.place;
+  const all = stations.map((_, at) => at);
+  const picked = only === undefined ? all : all.filter((at) => only(stations[at]!));
+  const fitted = fitForm(form, stations, picked.length === 0 ? all : picked, rule);
+  return fitted && { ...fitted, place, name };
+}
