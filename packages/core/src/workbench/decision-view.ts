@@ -156,19 +156,26 @@ function alternativeView(
   };
 }
 
-function placeNames({ plan }: Assessment, { property = '', places }: OrderLine): string {
+/** "cylinders 7 and 8" as the plan calls them: "cylinder 7, cylinder 8"; all of them are counted. */
+function placeNames({ plan }: Assessment, { property = '' }: OrderLine, places: readonly string[]): string {
   const feature = plan.features.find(({ kind }) => kind.id === property.split('.')[0]);
-  if (feature === undefined || places.length === 0) return '';
-  if (places.length === feature.places.length && places.length > 1) return `, all ${places.length}`;
-  return `, ${places.map((place) => feature.places.find((one) => one.id === place)?.name ?? place).join(', ')}`;
+  if (feature === undefined) return places.join(', ');
+  if (places.length === feature.places.length && places.length > 1) return `all ${places.length}`;
+  return places.map((place) => feature.places.find((one) => one.id === place)?.name ?? place).join(', ');
 }
 
-/** "bore and hone to 0.50 mm, cylinder block, all 8: 99.103 to 99.112 mm". */
+/** "bore and hone to +0.500 mm, cylinder block: all 8 99.103 to 99.112 mm"; places with targets of their own stand apart. */
 function orderWords(assessment: Assessment, line: OrderLine, shownIn: ShownIn): string {
-  const { operation, part, target, targets = [], measured = 'length' } = line;
-  const where = `${operation}, ${part}${placeNames(assessment, line)}`;
-  if (target !== undefined) return `${where}: ${shownWindow(measured, target, shownIn)}`;
-  return targets.length === 0 ? where : `${where}: each to its own size`;
+  const { operation, part, places, target, targets = [], measured = 'length' } = line;
+  const groups = new Map<string, string[]>();
+  for (const { place, window } of targets) {
+    const text = shownWindow(measured, window, shownIn);
+    groups.set(text, [...(groups.get(text) ?? []), place]);
+  }
+  if (groups.size === 0) groups.set(target === undefined ? '' : shownWindow(measured, target, shownIn), [...places]);
+  const parts = [...groups].map(([text, of]) => `${placeNames(assessment, line, of)} ${text}`.trim());
+  const where = parts.filter((one) => one !== '').join('; ');
+  return where === '' ? `${operation}, ${part}` : `${operation}, ${part}: ${where}`;
 }
 
 /** "8 × piston Q51-310A-50, 0.50 mm (cylinders 1 to 8)". */

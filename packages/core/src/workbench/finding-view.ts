@@ -3,9 +3,20 @@ import type { Finding, Held, VerdictWord } from '../assess/index.js';
 import type { FindingView, ShownIn } from './measure-views.js';
 import { shownFigure, shownWindow } from './shown-figures.js';
 
-/** The limit that decides: the wear limit where one is printed, else the new range. */
-export const deciding = ({ held }: Finding): Held | undefined =>
-  held.find((one) => one.against === 'wear') ?? held.find((one) => one.against === 'new');
+/**
+ * The limit that decides: the wear limit where one is printed, unless the size is near or past that end of the new range which wear
+ * leaves open; else the new range.
+ */
+export function deciding({ held, verdict, size }: Finding): Held | undefined {
+  const worn = held.find((one) => one.against === 'wear');
+  const fresh = held.find((one) => one.against === 'new');
+  if (worn === undefined || fresh === undefined || worn.verdict === verdict || size === undefined) return worn ?? fresh;
+  const { low, high } = fresh.window;
+  const end = (nearEnd: 'low' | 'high', distance: number): Held => ({ ...fresh, verdict, nearEnd, distance });
+  if (worn.window.low === undefined && low !== undefined) return end('low', size.value - low);
+  if (worn.window.high === undefined && high !== undefined) return end('high', high - size.value);
+  return worn;
+}
 
 /** Worst first. Not measured is worse than good: no data never counts as in. */
 const ORDER: readonly VerdictWord[] = ['out', 'check again', 'near', 'no data', 'in'];
