@@ -16,6 +16,14 @@ describe('limits of one place', () => {
     expect(new Set(inches(8).map((low) => low.toFixed(4)))).toEqual(new Set(['0.0040']));
   });
 
+  it('keeps the wear limit of all pistons for a grade that prints none of its own (invented Quernside book)', () => {
+    const rows = limitsOf(sheet('quernside'), 'piston-skirt.diameter', { cylinder: 7 }, { size: 0.09856 });
+    expect(rows.map(({ whenNew, wear }) => [whenNew?.text, wear?.text])).toEqual([
+      ['98.555..98.564 mm', undefined],
+      ['98.555..98.581 mm', '0.050 mm'],
+    ]);
+  });
+
   it('tells intake from exhaust by the words', () => {
     const engine = sheet('sohc');
     expect(texts(limitsOf(engine, 'stem.clearance', valve(1, 'intake')))).toEqual(['0.020..0.069 mm']);

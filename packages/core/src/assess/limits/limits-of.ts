@@ -1,8 +1,6 @@
 import type { Engine, InspectionLimit } from '../../engine/index.js';
-import { camJournals, mainJournals } from '../features/journals.js';
 import type { Place } from '../model.js';
-import { indexOfLimits } from './index-of-limits.js';
-import { journalsNamed, kindsNamed } from './scope-words.js';
+import { type Narrowed, narrowedRows } from './narrowed.js';
 import { newWindow } from './windows.js';
 
 /** What of a place narrows a limit. */
@@ -15,8 +13,9 @@ export interface KnownPart {
 
 /**
  * Rows of the sheet that limit a size at a place, narrowed by cylinder, bank, journal and kind of valve; rows for just this place
- * stand before, and instead of, rows for all. Where the sheet has grades, the part's own grade counts; unknown, it
- * is the grade whose new window holds `size`, else the nearest; without a size all grades come back, and the part must fit one of them.
+ * stand before, and instead of, rows for all; only a wear limit that the narrower rows do not print is taken from the wider. Where
+ * the sheet has grades, the part's own grade counts; unknown, it is the grade whose new window holds `size`, else the nearest;
+ * without a size all grades come back, and the part must fit one of them.
  */
 export function limitsOf(
   engine: Engine,
@@ -24,40 +23,40 @@ export function limitsOf(
   place: LimitPlace,
   known: KnownPart = {},
 ): readonly InspectionLimit[] {
-  const rows = (indexOfLimits(engine).get(property) ?? []).map((limit) => ({
-    limit,
-    told: toldBy(engine, property, limit, place),
-  }));
-  const fitting = rows.filter(({ told }) => told.every((each) => each.fits));
-  const depth = Math.max(0, ...fitting.map(({ told }) => told.length));
-  const closest = fitting.filter(({ told }) => told.length === depth).map(({ limit }) => limit);
-  return ofGrade(closest, known);
+  const fitting = narrowedRows(engine, property).flatMap((row) => {
+    const told = toldBy(row, place);
+    return told === undefined ? [] : [{ limit: row.limit, told }];
+  });
+  const closest = deepest(fitting);
+  const own = ofGrade(closest, known);
+  if (own.some(({ wear }) => wear !== undefined)) return own;
+  return [...own, ...deepest(fitting.filter(({ limit }) => limit.wear !== undefined && !closest.includes(limit)))];
 }
 
-/** Each narrowing that the row makes and that the place can answer. */
-function toldBy(
-  engine: Engine,
-  property: string,
-  limit: InspectionLimit,
-  place: LimitPlace,
-): readonly { readonly fits: boolean }[] {
-  const told: { readonly fits: boolean }[] = [];
-  const { cylinders, bank } = limit.applies ?? {};
-  if (cylinders !== undefined && place.cylinder !== undefined) told.push({ fits: cylinders.includes(place.cylinder) });
-  if (bank !== undefined && place.bank !== undefined) told.push({ fits: bank === place.bank });
-  if (place.valve !== undefined) {
-    const kinds = kindsNamed(limit);
-    if (kinds.length === 1) told.push({ fits: kinds.includes(place.valve.kind) });
-  }
-  if (place.journal !== undefined) {
-    const journals = journalsNamed(limit, lastJournal(engine, property));
-    if (journals !== undefined) told.push({ fits: journals.includes(place.journal) });
-  }
-  return told;
+interface Told {
+  readonly limit: InspectionLimit;
+  readonly told: number;
+}
+/** Rows that are narrowed most. */
+function deepest(rows: readonly Told[]): readonly InspectionLimit[] {
+  const depth = Math.max(0, ...rows.map(({ told }) => told));
+  return rows.filter(({ told }) => told === depth).map(({ limit }) => limit);
 }
 
-function lastJournal(engine: Engine, property: string): number {
-  return property.startsWith('cam-') ? camJournals(engine).count : mainJournals(engine).count;
+/** How many of the row's narrowings the place answers, all with yes; undefined where one says no. */
+function toldBy(row: Narrowed, { cylinder, bank, valve, journal }: LimitPlace): number | undefined {
+  let told = 0;
+  const answered = (asked: boolean, yes: boolean): boolean => {
+    if (asked) told += 1;
+    return !asked || yes;
+  };
+  const fits = [
+    answered(row.cylinders !== undefined && cylinder !== undefined, row.cylinders?.includes(cylinder ?? 0) ?? true),
+    answered(row.bank !== undefined && bank !== undefined, row.bank === bank),
+    answered(row.kind !== undefined && valve !== undefined, row.kind === valve?.kind),
+    answered(row.journals !== undefined && journal !== undefined, row.journals?.includes(journal ?? 0) ?? true),
+  ];
+  return fits.every((yes) => yes) ? told : undefined;
 }
 
 function ofGrade(rows: readonly InspectionLimit[], known: KnownPart): readonly InspectionLimit[] {

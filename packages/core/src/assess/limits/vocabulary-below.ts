@@ -70,7 +70,7 @@ export const CRANKSHAFT: readonly Phrase[] = [
   phrase('main-alignment.gap', ['main', 'alignment']),
   phrase('crank-end-float.float', ['crank', 'end float']),
   phrase('crank-runout.total', ['crank', 'run-out']),
-  phrase('thrust-washer.thickness', ['thrust', 'thickness']),
+  phrase('thrust-washer.thickness', ['thrust', 'thickness'], ['bore']),
   phrase('thrust-width.width', ['crank', 'thrust', 'width']),
   phrase('thrust-bearing-width.width', ['thrust', 'width']),
   phrase('crankpin-width.width', ['crank', 'crankpin', 'width']),
