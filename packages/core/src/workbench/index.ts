@@ -23,6 +23,7 @@ export {
 } from './measuring-commands.js';
 export { nextAction } from './next-action.js';
 export { type OrderReturn, orderReturn } from './order-return.js';
+export { orderView } from './order-view.js';
 export { LUBRICANTS, NOT_AGAIN, partChoices } from './part-choices.js';
 export { partsView } from './parts-view.js';
 export { preloadTravel, turnsForTypedTravel } from './preload-turns.js';

@@ -45,6 +45,8 @@ export interface SheetRow {
   /** Worst verdict among its findings; `no data` before anything is read. */
   readonly verdict: VerdictWord;
   readonly vanishes: boolean;
+  /** A cross-check or a look: nothing that is decided waits for it. */
+  readonly optional?: boolean;
 }
 export interface InstrumentView {
   readonly id: string;
@@ -59,7 +61,14 @@ export interface InstrumentView {
 }
 export interface MeasureView {
   readonly title: string;
-  readonly areas: readonly { readonly area: Area; readonly title: string; readonly sheets: readonly SheetRow[] }[];
+  readonly areas: readonly {
+    readonly area: Area;
+    readonly title: string;
+    readonly sheets: readonly SheetRow[];
+    readonly progress: Progress;
+    /** The worst of its sheets; `no data` before anything is read. */
+    readonly verdict: VerdictWord;
+  }[];
   /** Before the first reading: clean, same temperature, gauge checked. */
   readonly before: readonly Hindrance[];
   readonly temperature?: string;
@@ -166,7 +175,13 @@ export interface OrderLineView {
   readonly part: string;
   readonly target: string;
   readonly tolerance: string;
-  readonly places: readonly { readonly name: string; readonly target: string; readonly fittedTo: string }[];
+  readonly places: readonly {
+    readonly name: string;
+    readonly target: string;
+    readonly fittedTo: string;
+    /** This place measured again; absent where the work cannot be measured. */
+    readonly returned?: { readonly state: VerdictWord; readonly words: string };
+  }[];
   readonly finish: string;
   readonly fittedTo: string;
   readonly with: string;

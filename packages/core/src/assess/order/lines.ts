@@ -1,5 +1,5 @@
 /** The order to the machine shop and the parts list, gathered from the choices that stand. */
-import type { BuyLine, Choice, Decision, OrderLine, Readings } from '../model.js';
+import type { BuyLine, Choice, OrderLine, Readings } from '../model.js';
 
 /** A line with the choice that asked for it. */
 export interface OrderedLine {
@@ -36,36 +36,4 @@ export function partsList({ choices }: Readings): readonly BuyLine[] {
 function together(one: BuyLine, other: BuyLine): BuyLine {
   const uses = new Set([...one.for.split('; '), other.for]);
   return { ...one, count: one.count + other.count, for: [...uses].join('; ') };
-}
-
-const key = ({ decision, scope }: { readonly decision: string; readonly scope: string }): string =>
-  JSON.stringify([decision, scope]);
-
-export interface OpenDecisions {
-  /** Can be taken now and is not. */
-  readonly open: readonly Decision[];
-  /** Wait for readings or figures. */
-  readonly waiting: readonly Decision[];
-}
-/** Decisions without a standing choice: as long as there are any, the order is not whole. */
-export function openDecisions(decisions: readonly Decision[], { choices }: Readings): OpenDecisions {
-  const taken = new Set(choices.map(key));
-  const left = decisions.filter(({ id, scope }) => !taken.has(key({ decision: id, scope })));
-  return {
-    open: left.filter(({ missing }) => missing.length === 0),
-    waiting: left.filter(({ missing }) => missing.length > 0),
-  };
-}
-
-/** Choices whose alternative would not be possible, or not be recommended, by what is measured now. */
-export function overtaken(decisions: readonly Decision[], { choices }: Readings): readonly string[] {
-  return choices.flatMap((choice) => {
-    const now = decisions.find((one) => one.id === choice.decision && one.scope === choice.scope);
-    if (now === undefined || now.missing.length > 0) return [];
-    const same = now.alternatives.find(({ id }) => id === choice.alternative);
-    if (same === undefined) return [`${now.title}: "${choice.words}" is no longer among the alternatives`];
-    return same.possible
-      ? []
-      : [`${now.title}: "${choice.words}" cannot be done any more (${same.against.join('; ')})`];
-  });
 }
