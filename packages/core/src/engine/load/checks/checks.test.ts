@@ -197,6 +197,12 @@ describe('which rows belong together', () => {
     );
     expect(codes(text)).toEqual([]);
     expect(codes(text.replace('0.040..0.060', '0.045..0.060'))).toEqual(['selective-fit']);
+    const inWords = text.replaceAll(
+      /(clearance|diameter)", (.*), scope: \{ cylinders: ([\d-]+) \}/g,
+      '$1, cylinders $3", $2',
+    );
+    expect(inWords).toContain('clearance, cylinders 1-3"');
+    expect(codes(inWords)).toEqual([]);
   });
 
   it('bearings with numbers meet their own journals', () => {

@@ -30,7 +30,8 @@ export const textOf = (limit: InspectionLimit) => `${limit.part} ${limit.what}`.
 export function wordsOf(limit: InspectionLimit): RowWords {
   const text = textOf(limit);
   const grade = gradeOf(limit);
-  const { cylinders, bank } = limit.applies ?? {};
+  const { bank } = limit.applies ?? {};
+  const cylinders = limit.applies?.cylinders ?? cylindersIn(`${limit.what} ${limit.scope ?? ''}`);
   return {
     ...named('valve', text, VALVE),
     ...named('ring', text, RING),
@@ -54,6 +55,13 @@ export function canMeet(a: RowWords, b: RowWords, aspects: readonly Aspect[]): b
 function named<N extends Aspect>(name: N, text: string, patterns: Readonly<Record<string, RegExp>>): RowWords {
   const found = Object.keys(patterns).filter((each) => patterns[each]?.test(text));
   return found.length === 0 ? {} : { [name]: found };
+}
+
+function cylindersIn(text: string): readonly string[] | undefined {
+  const read = readSelection(
+    /\bcylinders?\s+(\d{1,2}(?:\s?[-,]\s?\d{1,2})*)/i.exec(text)?.[1]?.replaceAll(/\s/g, '') ?? '',
+  );
+  return read.ok ? read.value : undefined;
 }
 
 /** Where on a liner: at its upper fit, its lower fit (packing rings), or its flange. */
