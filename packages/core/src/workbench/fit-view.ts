@@ -7,7 +7,8 @@ import { findingView } from './finding-view.js';
 import { areaOf, goodPartsBadFit, sourceLines, whereToRead } from './finding-words.js';
 import { areaTitle, readAgain } from './measure-view.js';
 import type { FindingView, FitView, ShownIn } from './measure-views.js';
-import type { Caution, Progress } from './views.js';
+import type { Standing } from './standings.js';
+import type { Caution } from './views.js';
 
 /** In the order in which parts are put together. */
 const AREAS: readonly Area[] = [
@@ -74,7 +75,7 @@ function countsOf({ findings }: Assessment): FitView['counts'] {
 }
 
 /** How far Fit has come, in few words, for the list of ways: what is out before what is only unknown. */
-export function fitStanding(bench: Bench): { readonly progress: Progress; readonly finished: boolean } {
+export function fitStanding(bench: Bench): Standing {
   const assessment = assessmentOf(bench);
   const { out, near, 'check again': again, 'no data': unknown } = countsOf(assessment);
   const of = assessment.findings.length;

@@ -22,7 +22,7 @@ export {
   typedReading,
 } from './measuring-commands.js';
 export { nextAction } from './next-action.js';
-export { type OrderReturn, orderReturn } from './order-return.js';
+export { type OrderReturn, orderReturn, orderStanding } from './order-return.js';
 export { orderView } from './order-view.js';
 export { LUBRICANTS, NOT_AGAIN, partChoices } from './part-choices.js';
 export { partsView } from './parts-view.js';

@@ -1,8 +1,9 @@
 /** Where work of the order is measured again when it comes back. */
-import { type OrderLine, PROPERTIES } from '../assess/index.js';
+import { type OrderLine, orderLines, PROPERTIES, returnedWork } from '../assess/index.js';
 import { assessmentOf } from './assessment.js';
 import type { Bench } from './bench.js';
 import { slotAt } from './slot-names.js';
+import type { Standing } from './standings.js';
 
 export interface OrderReturn {
   readonly feature: string;
@@ -15,11 +16,9 @@ export interface OrderReturn {
   readonly waits: boolean;
 }
 
-/** The line as it was decided; the newest decision that has it counts. */
+/** The line as it was decided. */
 const lineOf = (bench: Bench, id: string): OrderLine | undefined =>
-  assessmentOf(bench)
-    .readings.choices.flatMap(({ orders }) => orders)
-    .findLast((line) => line.id === id);
+  orderLines(assessmentOf(bench).readings).find(({ line }) => line.id === id)?.line;
 
 /** Worksheet and places of an order line; undefined for work that no worksheet reads. */
 export function orderReturn(bench: Bench, id: string): OrderReturn | undefined {
@@ -41,4 +40,15 @@ export function orderReturn(bench: Bench, id: string): OrderReturn | undefined {
     slot: empty ?? first,
     waits: again && empty !== undefined,
   };
+}
+
+/** How much of the order has come back and was found in, for the list of ways. */
+export function orderStanding(bench: Bench): Standing {
+  const assessment = assessmentOf(bench);
+  const lines = orderLines(assessment.readings);
+  const of = lines.length;
+  const done = lines.filter(({ line, choice }) => returnedWork(assessment, line, choice)?.verdict === 'in').length;
+  const words =
+    of === 0 ? 'nothing ordered yet' : `${of} ${of === 1 ? 'piece' : 'pieces'} of work, ${done} back and in`;
+  return { progress: { done, of, words }, finished: of > 0 && done === of };
 }
