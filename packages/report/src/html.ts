@@ -12,7 +12,7 @@ const escaped = (text: string): string => text.replace(/[&<>"']/g, (letter) => e
 const style = `body{font:11pt/1.4 system-ui,sans-serif;margin:2rem;color:#000;background:#fff;font-variant-numeric:tabular-nums}
 table{border-collapse:collapse;width:100%;margin:0 0 1rem}caption{font-weight:700;text-align:left;padding:.5rem 0}
 th,td{border:1px solid #000;padding:.2rem .4rem;text-align:left;vertical-align:top}thead{display:table-header-group}
-tr{break-inside:avoid}tr.struck td{text-decoration:line-through}.open{border-left:4px solid #000;padding-left:.6rem}`;
+tr{break-inside:avoid}@page{margin:15mm 12mm}@media print{body{margin:0}}tr.struck td{text-decoration:line-through}.open{border-left:4px solid #000;padding-left:.6rem}`;
 
 function tableHtml(table: Table): string {
   const head = table.columns.map((name) => `<th scope="col">${escaped(name)}</th>`).join('');
