@@ -1,4 +1,5 @@
 /** A measured gap or shim against what the sheet prints: before it is recorded (gate) and after (verdict). */
+import { slipWords } from '../assess/index.js';
 import type { Engine, ValveId, Window } from '../engine/index.js';
 import { formatQuantity, type Length, parseQuantity, type Typed } from '../quantity/index.js';
 import type { Reading } from '../record/index.js';
@@ -61,23 +62,14 @@ function against(
 /** What a gap or a shim can be at all [m]: beyond it nothing fits between cam and valve. */
 const POSSIBLE = { gap: 5e-3, shim: 10e-3 } as const;
 
-/** The two slips that make a reading ten times or twenty-five times wrong. */
-const SLIPS: readonly (readonly [number, string])[] = [
-  [0.1, 'a point too far right?'],
-  [10, 'a point too far left?'],
-  [1 / 25.4, 'millimetres keyed as inches?'],
-  [25.4, 'inches keyed as millimetres?'],
-];
-
-function hintFor(value: number, expected: Window<Length>, unit: LengthUnit): string | undefined {
-  const fits = (one: number) => one >= (expected.low ?? 0) && one <= (expected.high ?? Number.POSITIVE_INFINITY);
-  const slip = SLIPS.find(([times]) => fits(value * times));
-  return slip && `${slip[1]} ${shown(value * slip[0], unit)} would fit.`;
+function hintFor(typed: Typed, { low = 0 as Length, high }: Window<Length>, unit: LengthUnit): string | undefined {
+  if (high === undefined) return undefined;
+  return slipWords('length', typed, { middle: (low + high) / 2, within: (high - low) / 2 }, placesOf(unit));
 }
 
 /**
  * Judges a reading before it is recorded. `expected` is what such a part usually measures here (for a gap as found: from
- * nothing to a few times the wanted gap). Slips by ten and between inch and millimetre are named where they would fit.
+ * nothing to a few times the wanted gap). The slip that would explain it is named: a point, a unit, a digit.
  */
 export function lengthGate(what: 'gap' | 'shim', text: string, expected: Window<Length>, unit: LengthUnit): NumberGate {
   const typed = parseQuantity('length', text);
@@ -91,7 +83,7 @@ export function lengthGate(what: 'gap' | 'shim', text: string, expected: Window<
     };
   const inside = value >= (expected.low ?? 0) && value <= (expected.high ?? Number.POSITIVE_INFINITY);
   if (inside) return { level: 'fine' };
-  const hint = hintFor(value, expected, unit);
+  const hint = hintFor(typed.value, expected, unit);
   return { level: 'unlikely', expected: gapWords(expected, unit), ...(hint !== undefined && { hint }) };
 }
 

@@ -82,6 +82,8 @@ describe('a reading', () => {
     expect(rows).toHaveLength(4);
     expect(rows[3]).toMatchObject({ what: expect.stringMatching(/^bore of cylinder 7, /), by: 'Ada' });
     expect(rows[3]!.value).toContain('asked "98.163 mm? Expected');
+    const open = recordView(scribe.bench).sections.find((section) => section.key === 'measured')!.open;
+    expect(open).toEqual([expect.stringMatching(/^measuring: 4 of \d+ readings taken$/)]);
   });
   it.each([
     ['9861.4 mm', /cannot be: bore of cylinder 3 is/],

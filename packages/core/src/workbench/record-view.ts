@@ -1,6 +1,10 @@
 /** The record of one job: every value, limit and its source, who and when, section by section; struck lines stay. */
+import type { Decision } from '../assess/index.js';
 import { type EntryKind, headCode, type ReadEntry, verifyChain } from '../record/index.js';
 import { type Bench, shownTime } from './bench.js';
+import { decisionsAt } from './decision-view.js';
+import { measureStanding } from './measure-view.js';
+import { readingsOf } from './readings.js';
 import { rowWords } from './record-rows.js';
 import {
   fastenersStanding,
@@ -79,6 +83,15 @@ function rowOf(bench: Bench, read: ReadEntry): readonly (RecordRow & { readonly 
   ];
 }
 
+/** What could be decided by now and is not. */
+function openDecisions(bench: Bench): readonly string[] {
+  const { choices } = readingsOf(bench);
+  const taken = ({ id, scope }: Decision) => choices.some((one) => one.decision === id && one.scope === scope);
+  return decisionsAt(bench, { length: 'mm' })
+    .filter((one) => one.missing.length === 0 && !taken(one))
+    .map((one) => `${one.title}: not decided`);
+}
+
 /** What is still open, so that a printed record never looks more complete than it is. */
 function openWork(bench: Bench): Readonly<Partial<Record<SectionKey, readonly string[]>>> {
   const { heads, joints } = bench.engine;
@@ -88,8 +101,11 @@ function openWork(bench: Bench): Readonly<Partial<Record<SectionKey, readonly st
     return [...line(joint.name, standing), ...standing.skipped.map((text) => `${joint.name}: ${text}`)];
   });
   const parts = partsStanding(bench);
+  const measured = measureStanding(bench);
   const valves = valvesStanding(bench);
   return {
+    measured: measured.begun ? line('measuring', measured) : [],
+    decisions: measured.begun ? openDecisions(bench) : [],
     gasket: heads.flatMap((head) => line(`${head.name}: gasket`, gasketStanding(bench, head))),
     fasteners: joints.flatMap((joint) => line(joint.name, fastenersStanding(bench, joint))),
     tightening,
