@@ -1,16 +1,9 @@
 import { type Engine, type Joint, jointById } from '@gudgeon/core/engine';
-import { loadSheet } from '@gudgeon/core/engine/load';
 import { tighteningActs } from '@gudgeon/core/plan';
 import type { Command } from 'commander';
-import { BadInput, type Io, readText } from '../io.js';
+import { engineOf } from '../engine-of-sheet.js';
+import { BadInput, type Io } from '../io.js';
 import { actsAsJson, actsAsText } from './tighten-words.js';
-
-async function engineOf(path: string, io: Io): Promise<Engine> {
-  const sheet = loadSheet(await readText(io, path));
-  if (sheet.ok) return sheet.value;
-  const name = path === '-' ? 'standard input' : path;
-  throw new BadInput(sheet.fault.map((f) => `${name}${f.line === undefined ? '' : `:${f.line}`}: ${f.message}`));
-}
 
 function jointNamed(engine: Engine, id: string): Joint {
   const joint = jointById(engine, id);

@@ -7,11 +7,10 @@ import {
   type ValveTimingInput,
   valveTiming,
 } from '@gudgeon/core/calc/valve-setting';
-import type { Engine } from '@gudgeon/core/engine';
-import { loadSheet } from '@gudgeon/core/engine/load';
 import { degrees } from '@gudgeon/core/quantity';
 import type { Command } from 'commander';
-import { BadInput, type Io, readText } from '../io.js';
+import { engineOf, nameOf } from '../engine-of-sheet.js';
+import { BadInput, type Io } from '../io.js';
 import { readCam, readDegrees, readDegreesList, readOrder } from './valve-flags.js';
 import { planAsJson, planAsText } from './valve-words.js';
 
@@ -22,16 +21,6 @@ interface Flags {
   readonly stops?: string;
   readonly margin?: string;
   readonly json?: boolean;
-}
-
-const nameOf = (path: string): string => (path === '-' ? 'standard input' : path);
-
-async function engineOf(path: string, io: Io): Promise<Engine> {
-  const sheet = loadSheet(await readText(io, path));
-  if (sheet.ok) return sheet.value;
-  throw new BadInput(
-    sheet.fault.map((f) => `${nameOf(path)}${f.line === undefined ? '' : `:${f.line}`}: ${f.message}`),
-  );
 }
 
 /** Layout and cam card of a sheet; an order given beside the sheet must be one of the same engine. */
