@@ -31,7 +31,7 @@ export {
 export { GRADE_BASES, type GradeBasis, gradeFigure } from './gasket-grade.js';
 export { gaugeError } from './instrument.js';
 export { type Judgement, judge, type Question } from './judge.js';
-export { runsOneWay, stepsBetween, stepsBetween } from './liners.js';
+export { runsOneWay, stepsBetween } from './liners.js';
 export { EXPANSION } from './materials.js';
 export { deviation, mean, median, medianDistance, spread, squaresAboutMean } from './repeats.js';
 export { type Slip, type SlipCode, slipsOf } from './slips.js';
