@@ -3,8 +3,10 @@ import type { Alternative, Assessment, Finding } from '../model.js';
 import { blocked, figure, possible, worstVerdict } from './decision.js';
 import type { LengthWords } from './length-words.js';
 
-const concerns = ({ property, held }: Finding): boolean =>
-  held.length > 0 && (property.startsWith('cylinder-bore.') || property === 'piston.clearance');
+/** What is held against a limit, and a clearance that is not known yet. */
+const concerns = ({ property, held, size }: Finding): boolean =>
+  (held.length > 0 && property.startsWith('cylinder-bore.')) ||
+  (property === 'piston.clearance' && (held.length > 0 || size === undefined));
 
 /** Places whose own bore (not its clearance, which another piston may mend) is past its limit. */
 export function wornOut({ findings }: Assessment): ReadonlySet<string> {
@@ -26,7 +28,7 @@ export function boreAsIs({ findings }: Assessment, words: LengthWords): Alternat
     ...(judgedOnes.some(({ property }) => property === 'cylinder-bore.diameter') || judgedOnes.some(isClearance)
       ? []
       : ['The sheet prints neither a limit for the bore nor one for the piston clearance.']),
-    ...(judgedOnes.some(isClearance) ? [] : ['The clearance with the measured pistons is not known.']),
+    ...(judgedOnes.some(isClearance) ? [] : ['No piston clearance is known, or the sheet prints no limit for it.']),
   ];
   return against.length > 0 ? blocked({ ...named, against }) : possible(named);
 }

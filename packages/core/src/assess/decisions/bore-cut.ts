@@ -4,7 +4,7 @@ import type { Length } from '../../quantity/index.js';
 import type { Alternative, Assessment } from '../model.js';
 import { cleanUpAllowance } from './bore-orders.js';
 import { type BoreTarget, boreTarget } from './bore-targets.js';
-import { figure } from './decision.js';
+import { byText, figure } from './decision.js';
 import { chanceOfAll, chanceText, judged, type Known, middle, SURE } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import { type PistonSet, pistonsInHand } from './piston-sets.js';
@@ -107,9 +107,5 @@ function heldText({ bore, held }: { readonly bore: WornBore; readonly held: Know
   return `${words.length(-held.value)} short at ${bore.place.name}: centre the bar on the worn bore`;
 }
 
-function finishedText(targets: readonly BoreTarget[], words: LengthWords): string {
-  const texts = [...new Set(targets.map(({ window }) => words.window(window)))];
-  return texts.length === 1
-    ? (texts[0] ?? '')
-    : targets.map(({ place, window }) => `${place.name} ${words.window(window)}`).join('; ');
-}
+const finishedText = (targets: readonly BoreTarget[], words: LengthWords): string =>
+  byText(targets.map(({ place, window }) => ({ place, text: words.window(window) })));

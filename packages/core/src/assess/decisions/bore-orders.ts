@@ -3,8 +3,8 @@ import { boredSize } from '../../calc/cylinder/index.js';
 import { inch, type Length } from '../../quantity/index.js';
 import type { Assessment, OrderLine } from '../model.js';
 import type { BoreTarget } from './bore-targets.js';
-import { listed } from './decision.js';
-import { common, middle } from './judged.js';
+import { byText } from './decision.js';
+import { middle, sameWindow } from './judged.js';
 import type { LengthWords } from './length-words.js';
 
 /** Middle of the 0.002 to 0.005 in that shops leave for the hone. Common practice, no source. */
@@ -33,8 +33,7 @@ export interface BoreWork {
 /** One line for all bores that are cut to the same oversize, each with the size of its own piston. */
 export function boreOrder(assessment: Assessment, work: BoreWork, words: LengthWords): OrderLine {
   const { machining, crankTrain } = assessment.engine;
-  const windows = work.targets.map(({ window }) => window);
-  const shared = common(windows);
+  const shared = sameWindow(work.targets.map(({ window }) => window));
   return {
     id: work.id,
     operation: work.operation,
@@ -59,9 +58,7 @@ function boredNote(assessment: Assessment, targets: readonly BoreTarget[], words
   const { value: hone, from } = honeAllowance(assessment);
   const sizes = targets.map(({ place, window }) => {
     const { bored } = boredSize(middle(window) as Length, 0 as Length, hone as Length);
-    return { name: place.name, text: words.length(bored) };
+    return { place, text: words.length(bored) };
   });
-  const texts = new Set(sizes.map(({ text }) => text));
-  const bored = texts.size === 1 ? sizes[0]?.text : listed(sizes.map(({ name, text }) => `${name} to ${text}`));
-  return `Bore ${texts.size === 1 ? 'to ' : ''}${bored}: ${words.length(hone)} is left for the hone (${from}).`;
+  return `Bore to ${byText(sizes)}: ${words.length(hone)} is left for the hone (${from}).`;
 }

@@ -7,7 +7,7 @@ import { boreAsIs, wornOut } from './bore-as-is.js';
 import { type Boring, cutOf } from './bore-cut.js';
 import { boreOrder, cleanUpAllowance } from './bore-orders.js';
 import type { BoreTarget } from './bore-targets.js';
-import { blocked, type Decider, decided, listed, notMeasured, placesOf, possible, waiting } from './decision.js';
+import { blocked, type Decider, decided, notMeasured, placesOf, placesText, possible, waiting } from './decision.js';
 import { middle } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import { buysFor, oversizeText, type PistonSet, pistonSets } from './piston-sets.js';
@@ -93,7 +93,7 @@ function cutTo(boring: Boring, set: PistonSet, bores: readonly WornBore[]): Cut 
   const { pistons, rings } = buysFor(
     assessment,
     set,
-    bores.map(({ place }) => place.id),
+    bores.map(({ place }) => place),
     words,
     targets[0]?.grade,
   );
@@ -126,7 +126,7 @@ function axisNotes(bores: readonly WornBore[], targets: readonly BoreTarget[], w
   if (off.length === 0) return [];
   const most = Math.max(...off.map(({ shift }) => shift));
   return [
-    `Centre the bar on the worn bore at ${listed(off.map(({ place }) => place.name))}, up to ${words.length(most)} from the old axis.`,
+    `Centre the bar on the worn bore at ${placesText(off.map(({ place }) => place))}, up to ${words.length(most)} from the old axis.`,
   ];
 }
 

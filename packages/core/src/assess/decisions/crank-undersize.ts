@@ -9,6 +9,7 @@ import { GROUPS, type Group, positionsOf, shellsOf } from './bearings-of.js';
 import { crankAsIs } from './crank-as-is.js';
 import {
   blocked,
+  byText,
   type Decider,
   decided,
   figure,
@@ -189,7 +190,7 @@ function groundText(
   words: LengthWords,
 ): string {
   if (shared) return words.window(shared);
-  return targets.map(({ journal, window }) => `${journal.name} ${words.window(window)}`).join('; ');
+  return byText(targets.map(({ journal, window }) => ({ place: journal, text: words.window(window) })));
 }
 
 function proofOf(alternatives: readonly Alternative[], grinds: readonly Alternative[]): string {

@@ -138,6 +138,25 @@ function grouped(one: string, places: readonly Place[], all: number): readonly s
   return places.map(({ name }) => `${one} of ${name}: measure it`);
 }
 
-/** Names of places as a person lists them: "cylinders" is said by the caller. */
+/** Names as a person lists them. */
 export const listed = (names: readonly string[]): string =>
   names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+
+/** "cylinders 1, 3 and 5", "main 2": places of one kind by their numbers, in order. */
+export function placesText(places: readonly Pick<Place, 'name'>[]): string {
+  const parted = places.map(({ name }) => /^(\D+) (\d+)$/.exec(name));
+  const [word] = parted.map((match) => match?.[1]);
+  if (places.length < 2 || word === undefined || parted.some((match) => match?.[1] !== word))
+    return listed(places.map(({ name }) => name));
+  const numbers = parted.map((match) => Number(match?.[2])).toSorted((a, b) => a - b);
+  return `${word}s ${listed(numbers.map(String))}`;
+}
+
+/** Texts of places, those that read alike said once: "98.620 mm (cylinders 1 and 3); 98.640 mm (cylinder 5)". */
+export function byText(texts: readonly { readonly place: Pick<Place, 'name'>; readonly text: string }[]): string {
+  const distinct = [...new Set(texts.map(({ text }) => text))];
+  if (distinct.length === 1) return distinct[0] ?? '';
+  return distinct
+    .map((text) => `${text} (${placesText(texts.filter((one) => one.text === text).map(({ place }) => place))})`)
+    .join('; ');
+}

@@ -64,3 +64,12 @@ export const closed = ({ low, high }: Window<number>): Closed | undefined =>
   low === undefined || high === undefined ? undefined : { low, high };
 export const middle = ({ low, high }: Closed): number => (low + high) / 2;
 export const moved = ({ low, high }: Closed, by: number): Closed => ({ low: low + by, high: high + by });
+
+/** The window when all of several are the same to a nanometre; undefined when they differ. */
+export function sameWindow(windows: readonly Closed[]): Closed | undefined {
+  const [first] = windows;
+  const alike = ({ low, high }: Closed) =>
+    first !== undefined && Math.abs(low - first.low) < NANOMETRE && Math.abs(high - first.high) < NANOMETRE;
+  return windows.every(alike) ? first : undefined;
+}
+const NANOMETRE = 1e-9;

@@ -1,7 +1,7 @@
 /** Bringing housings back into their window before shells are chosen. */
 import type { Alternative, Assessment } from '../model.js';
 import type { Group } from './bearings-of.js';
-import { blocked, figure, limitAt, listed, origin, possible } from './decision.js';
+import { blocked, figure, limitAt, origin, placesText, possible } from './decision.js';
 import { closed } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import type { ShellPlace } from './shell-positions.js';
@@ -13,7 +13,7 @@ export function lineUp(
   loose: readonly ShellPlace[],
   words: LengthWords,
 ): Alternative {
-  const where = listed(loose.map(({ place }) => place.name));
+  const where = placesText(loose.map(({ place }) => place));
   const operation =
     group.id === 'main' ? 'cut the caps and hone all mains in line' : 'cut the cap and hone the big end';
   const named = { id: 'resize-housings', words: `Bring the housing of ${where} back to size`, verdict: 'in' as const };

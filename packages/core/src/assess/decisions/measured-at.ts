@@ -3,7 +3,7 @@
  * smallest of a journal, a housing square to its parting line.
  */
 import type { Assessment, Place, SizeRule, Station } from '../model.js';
-import { type Cause, causesOf, doubtOf } from '../sizes/causes.js';
+import { type Cause, doubtOf, type ErrorSource } from '../sizes/causes.js';
 import { benchOf } from '../sizes/index.js';
 import { figureOf, Read } from '../sizes/place-readings.js';
 
@@ -27,12 +27,16 @@ function readOf(assessment: Assessment): Read {
   return read;
 }
 
-/** Values at the stations of a place that have a reading. */
-export function stationValues(assessment: Assessment, feature: string, place: Place): readonly StationValue[] {
-  const at = readOf(assessment).at(feature, place.id);
-  return place.stations.flatMap((station) => {
-    const one = at?.read.get(station.id);
-    return one === undefined ? [] : [{ station, value: one.value, u: doubtOf(one.causes), causes: one.causes }];
+/** Values at the stations of a feature's place of that name that have a reading. */
+export function stationValues(
+  assessment: Assessment,
+  feature: string,
+  place: Pick<Place, 'id'>,
+): readonly StationValue[] {
+  const stations = readOf(assessment).at(feature, place.id)?.place.stations ?? [];
+  return stations.flatMap((station) => {
+    const one = measuredAt(assessment, feature, place, 'single', ({ id }) => id === station.id);
+    return one === undefined ? [] : [{ ...one, station }];
   });
 }
 
@@ -40,23 +44,27 @@ export function stationValues(assessment: Assessment, feature: string, place: Pl
 export function measuredAt(
   assessment: Assessment,
   feature: string,
-  place: Place,
+  place: Pick<Place, 'id'>,
   form: SizeRule['form'],
   only: (station: Station) => boolean = () => true,
 ): Sure | undefined {
   const at = readOf(assessment).at(feature, place.id);
   if (at === undefined) return undefined;
-  const chosen = place.stations.filter(only);
-  const known = figureOf(at, form, chosen.length > 0 ? chosen : place.stations)?.known;
+  const { stations } = at.place;
+  const chosen = stations.filter(only);
+  const known = figureOf(at, form, chosen.length > 0 ? chosen : stations)?.known;
   return known && { value: known.value, u: doubtOf(known.causes), causes: known.causes };
 }
 
-/** A hole less a shaft, with the doubt that is left when what both share has cancelled. */
+/**
+ * A hole less a shaft, with the doubt that is left when what both share has cancelled: causes of one source add before they are squared.
+ * Source: JCGM 100, 5.1.2 and F.1.2.3 (recalled).
+ */
 export function less(hole: Sure, shaft: Sure): Sure {
-  const causes = causesOf([
-    [1, hole],
-    [-1, shaft],
-  ]);
+  const sums = new Map<ErrorSource, number>();
+  for (const { source, sensitivity } of hole.causes) sums.set(source, (sums.get(source) ?? 0) + sensitivity);
+  for (const { source, sensitivity } of shaft.causes) sums.set(source, (sums.get(source) ?? 0) - sensitivity);
+  const causes = [...sums].map(([source, sensitivity]) => ({ source, sensitivity, u: source.u }));
   return { value: hole.value - shaft.value, u: doubtOf(causes), causes };
 }
 

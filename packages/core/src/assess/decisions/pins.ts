@@ -10,9 +10,9 @@ import {
   decided,
   figure,
   limitAt,
-  listed,
   notMeasured,
   placesOf,
+  placesText,
   possible,
   waiting,
   worstVerdict,
@@ -100,6 +100,16 @@ function decidedPins(
   const sum = (list: readonly number[]) => list.reduce((total, one) => total + one, 0);
   const total = leastTotal(table(sum));
   const worst = smallestWorst(table((list) => Math.max(...list)));
+  const tagged = arranged(
+    'as-tagged',
+    'Each pin in the piston that it is tagged with',
+    places,
+    own,
+    own.map((_, at) => at),
+    words,
+  );
+  const better = (a: Alternative, b: Alternative) =>
+    worstVerdict([a.verdict, b.verdict]) === b.verdict && a.verdict !== b.verdict;
   const alternatives = [
     total.ok
       ? arranged('least-total', 'Nearest to the middle of the windows in all', places, own, total.value.columnOf, words)
@@ -116,17 +126,11 @@ function decidedPins(
           ),
         ]
       : []),
-    arranged(
-      'as-tagged',
-      'Each pin in the piston that it is tagged with',
-      places,
-      own,
-      own.map((_, at) => at),
-      words,
-    ),
   ];
+  const [first] = alternatives;
+  const kept = first === undefined || !better(first, tagged);
   return decided(QUESTION, {
-    alternatives,
+    alternatives: kept ? [tagged, ...alternatives] : [...alternatives, tagged],
     proof: total.ok
       ? `Of all ways to share out ${own.length} pins with every clearance in its window, none lies nearer in all than ${words.length(total.value.total / 1e9)} (assignment, proven by prices that sum to ${words.length(total.value.bound / 1e9)}).`
       : 'No way of sharing out these pins keeps every clearance in its window.',
@@ -187,6 +191,6 @@ const noneFits = (places: readonly PinPlace[], rows: readonly number[], id: stri
     figures: [],
     verdict: 'out',
     against: [
-      `${listed(rows.map((at) => places[at]?.place.name ?? ''))} find too few pins that fit: ream or bush, or get other pins.`,
+      `${placesText(rows.flatMap((at) => places[at]?.place ?? []))} find too few pins that fit: ream or bush, or get other pins.`,
     ],
   });

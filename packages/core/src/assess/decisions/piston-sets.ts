@@ -1,7 +1,7 @@
 /** Pistons that can be had, by oversize. */
 import type { PistonStock } from '../../engine/index.js';
-import type { Assessment, BuyLine } from '../model.js';
-import { placesOf, sizeAt } from './decision.js';
+import type { Assessment, BuyLine, Place } from '../model.js';
+import { placesOf, placesText, sizeAt } from './decision.js';
 import type { Closed } from './judged.js';
 import type { LengthWords } from './length-words.js';
 
@@ -67,13 +67,13 @@ export const oversizeText = (oversize: number, words: LengthWords): string =>
 export function buysFor(
   assessment: Assessment,
   set: PistonSet,
-  cylinders: readonly string[],
+  cylinders: readonly Place[],
   words: LengthWords,
   grade?: PistonStock,
 ) {
   const oversize = oversizeText(set.oversize, words);
   const size = grade?.grade === undefined ? oversize : `${oversize}, grade ${grade.grade}`;
-  const purpose = `cylinders ${cylinders.join(', ')}`;
+  const purpose = placesText(cylinders);
   const part = grade ?? set.grades[0];
   const pistons: readonly BuyLine[] =
     part === undefined ? [] : [{ part: part.name, ...number(part), size, count: cylinders.length, for: purpose }];

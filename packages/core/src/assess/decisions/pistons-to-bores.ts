@@ -9,8 +9,10 @@ import {
   type Decider,
   decided,
   figure,
+  findingAt,
   listed,
   placesOf,
+  placesText,
   possible,
   waiting,
   worstVerdict,
@@ -40,7 +42,7 @@ export const pistonsToBores: Decider = (assessment, words) => {
   const { bores, pistons, missing } = pistonPlaces(assessment);
   if (missing.length > 0) return [waiting(QUESTION, missing)];
   const plans = GOALS.map(({ goal, words: title }) => ({ goal, title, found: pistonsFor(bores, pistons, goal) }));
-  const tagged = asTagged(bores, pistons, words);
+  const tagged = asTagged(assessment, { bores, pistons, words });
   const best = plans.map(({ goal, title, found }) =>
     found.ok
       ? planned({ id: goal, words: title }, bores, pistons, found.value, words)
@@ -52,7 +54,7 @@ export const pistonsToBores: Decider = (assessment, words) => {
           against: [shortOf(bores, pistons, found.fault.places, found.fault.parts)],
         }),
   );
-  const alternatives = [...best.slice(0, 1), ...best.slice(1), tagged];
+  const alternatives = [...best.toSorted(byVerdict), tagged];
   return [
     decided(QUESTION, {
       alternatives,
@@ -62,6 +64,14 @@ export const pistonsToBores: Decider = (assessment, words) => {
     }),
   ];
 };
+
+interface Matching {
+  readonly bores: readonly BorePlace[];
+  readonly pistons: readonly TaggedPiston[];
+  readonly words: LengthWords;
+}
+/** Sure ones first; the goals keep their order else. */
+const byVerdict = (a: Alternative, b: Alternative): number => Number(a.verdict !== 'in') - Number(b.verdict !== 'in');
 
 interface Named {
   readonly id: string;
@@ -81,7 +91,8 @@ function planned(
   return out.length > 0 ? blocked({ ...drawn, against: out }) : possible(drawn);
 }
 
-const summary = (plan: Pick<PartsPlan, 'spread' | 'total' | 'worst'>, words: LengthWords): Alternative['figures'] => [
+type Summary = { readonly spread: number; readonly total: number; readonly worst: number };
+const summary = (plan: Summary, words: LengthWords): Alternative['figures'] => [
   figure('Largest less smallest', words.length(plan.spread)),
   figure('Distance from the middle, in all', words.length(plan.total)),
   figure('The worst distance', words.length(plan.worst)),
@@ -114,22 +125,36 @@ function judgedPairs(bores: readonly BorePlace[], chosen: readonly TaggedPiston[
 }
 const NANOMETRE = 1e-9;
 
-/** Each piston in the bore that it is tagged with. */
-function asTagged(bores: readonly BorePlace[], pistons: readonly TaggedPiston[], words: LengthWords): Alternative {
+/** Each piston in the bore that it is tagged with: used parts that run together are judged by the wear limit where one is printed. */
+function asTagged(assessment: Assessment, { bores, pistons, words }: Matching): Alternative {
   const named = { id: 'as-tagged', words: 'Each piston in the bore that it is tagged with' };
-  const chosen = bores.map(({ place }) => pistons.find((one) => one.place.id === place.id));
-  if (chosen.some((one) => one === undefined))
+  const chosen = bores.flatMap(({ place }) => pistons.find((one) => one.place.id === place.id) ?? []);
+  if (chosen.length < bores.length)
     return blocked({ ...named, figures: [], verdict: 'no data', against: ['Not every bore has a piston of its own.'] });
+  const { figures, out } = judgedPairs(bores, chosen, words);
+  const findings = bores.flatMap(({ place }) => findingAt(assessment, 'piston.clearance', place.id) ?? []);
+  const verdict = worstVerdict(findings.map((one) => one.verdict));
+  const past = findings.filter(
+    (one) => one.verdict === 'out' || one.verdict === 'check again' || one.verdict === 'no data',
+  );
+  const drawn = { ...named, verdict, figures: [...figures, ...summary(measureOf(bores, chosen), words)] };
+  if (past.length > 0)
+    return blocked({ ...drawn, against: past.map((one) => `${one.placeName}: ${one.title}, ${one.words}.`) });
+  return possible({
+    ...drawn,
+    against: out.length > 0 ? [`Worn past the new range, inside the wear limit: ${out.join(' ')}`] : [],
+  });
+}
+
+/** How alike and how near to the middle the fits of chosen pistons are. */
+function measureOf(bores: readonly BorePlace[], chosen: readonly TaggedPiston[]): Summary {
   const fits = bores.map((bore, at) => clearanceIn(bore, chosen[at] as TaggedPiston).value - middle(bore.asked));
   const distances = fits.map(Math.abs);
-  const { figures, verdict, out } = judgedPairs(bores, chosen as readonly TaggedPiston[], words);
-  const plan = {
+  return {
     spread: Math.max(...fits) - Math.min(...fits),
     total: distances.reduce((sum, one) => sum + one, 0),
     worst: Math.max(...distances),
-  } as Pick<PartsPlan, 'spread' | 'total' | 'worst'>;
-  const drawn = { ...named, verdict, figures: [...figures, ...summary(plan, words)] };
-  return out.length > 0 ? blocked({ ...drawn, against: out }) : possible(drawn);
+  };
 }
 
 const shortOf = (
@@ -138,7 +163,7 @@ const shortOf = (
   places: readonly number[],
   parts: readonly number[],
 ): string => {
-  const names = listed(places.map((at) => bores[at]?.place.name ?? ''));
+  const names = placesText(places.flatMap((at) => bores[at]?.place ?? []));
   if (parts.length === 0) return `No piston gives the clearance asked for in ${names}.`;
   const served = listed(parts.map((at) => `piston ${pistons[at]?.place.id}`));
   return `${names} may take only ${served}: too few for all of them.`;

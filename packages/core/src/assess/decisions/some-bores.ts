@@ -3,7 +3,7 @@ import type { Alternative } from '../model.js';
 import { type Boring, cutOf } from './bore-cut.js';
 import { boreOrder } from './bore-orders.js';
 import { boreTarget } from './bore-targets.js';
-import { blocked, listed, possible } from './decision.js';
+import { blocked, placesText, possible } from './decision.js';
 import { buysFor, nearestOversize, oversizeText, pistonsInHand } from './piston-sets.js';
 import type { WornBore } from './worn-bore.js';
 
@@ -21,7 +21,7 @@ export function someBores(
   return [sleeved(boring, some), ...mixed(boring, some)];
 }
 
-const names = (bores: readonly WornBore[]): string => listed(bores.map(({ place }) => place.name));
+const names = (bores: readonly WornBore[]): string => placesText(bores.map(({ place }) => place));
 
 function mixed(boring: Boring, some: readonly WornBore[]): readonly Alternative[] {
   const { assessment, words, sets } = boring;
@@ -33,7 +33,7 @@ function mixed(boring: Boring, some: readonly WornBore[]): readonly Alternative[
     const { pistons, rings } = buysFor(
       assessment,
       set,
-      some.map(({ place }) => place.id),
+      some.map(({ place }) => place),
       words,
       cut.targets[0]?.grade,
     );
@@ -77,7 +77,7 @@ function sleeved(boring: Boring, some: readonly WornBore[]): Alternative {
   const fresh = sets.find(
     ({ oversize }) => oversize === nearestOversize(oversizes, standard, some[0]?.unworn ?? standard),
   );
-  const missing = targets.filter(({ fittedTo }) => fittedTo === undefined).map(({ place }) => place.id);
+  const missing = targets.filter(({ fittedTo }) => fittedTo === undefined).map(({ place }) => place);
   return possible({
     ...named,
     against: wet
