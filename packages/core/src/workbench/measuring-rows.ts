@@ -1,10 +1,9 @@
 /** Lines of the record for readings, gauges, work that came back and decisions. */
 import type { EntryData } from '../record/index.js';
 import type { Bench } from './bench.js';
-import type { RowWords } from './record-rows.js';
+import type { RowWords, Writer } from './row-words.js';
 import { slotName } from './slot-names.js';
 
-type Writer<K extends keyof EntryData> = (bench: Bench, data: EntryData[K]) => RowWords;
 const together = (...parts: readonly (string | undefined)[]): string =>
   parts.filter((part) => part !== undefined && part !== '').join(', ');
 

@@ -6,17 +6,9 @@ import type { Bench } from './bench.js';
 import { kindText } from './fastener-words.js';
 import { judgeGap } from './gap-verdict.js';
 import { measuringRows } from './measuring-rows.js';
+import type { RowWords, Writer } from './row-words.js';
 import { settingRule } from './setting-rule.js';
 import { turnCount } from './turn-words.js';
-
-/** What a row says; who, when and strike are added from the envelope. */
-export interface RowWords {
-  readonly what: string;
-  readonly value: string;
-  readonly limit?: string;
-  readonly origin?: string;
-}
-type Writer<K extends EntryKind> = (bench: Bench, data: EntryData[K]) => RowWords;
 
 const seenWords: Readonly<Record<Seen, string>> = {
   reached: 'reached, wrench clicked',
