@@ -579,6 +579,14 @@ export const BIBLIOGRAPHY = {
     address: 'https://metrologyrules.com/2022/03',
     seen: 'inputs of the example on a page about it; the document itself is recalled',
   },
+  'general-wear': {
+    title: 'TM 10-3930-647-14&P, wear limits where no other is printed',
+    author: 'United States Army',
+    locator: 'page P0175',
+    standing: 'read',
+    address: 'https://constructionforklifts.tpub.com',
+    seen: 'excerpt, as quoted in the trade map, operation O07',
+  },
   'iso-1': {
     title: 'ISO 1, standard reference temperature for geometrical product specification',
     author: 'International Organization for Standardization',

@@ -26,7 +26,7 @@ function findingOf({ limits, wear, guardFactor }: Judging, entry: SizeEntry): Fi
   const all = heldAgainst(known, windows, guardFactor);
   const verdict = all.use ?? 'no data';
   const advice = all.byWear || disagreement !== undefined ? undefined : wear.of(planned, size.value, windows);
-  const again = againFor(known, verdict);
+  const again = againFor(known, verdict, all.near);
   const said = disagreement === undefined ? wordsOf(all) : 'readings disagree';
   const words = advice === undefined ? said : `${said}; ${advice.words}`;
   const finding = {

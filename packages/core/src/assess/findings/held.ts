@@ -2,7 +2,7 @@
 import { conformance, type Judgement, judge } from '../../calc/metrology/index.js';
 import type { InspectionLimit, Window } from '../../engine/index.js';
 import type { Held, VerdictWord } from '../model.js';
-import type { FormedSize, SizeEntry } from '../sizes/index.js';
+import type { FormedSize, Judged, SizeEntry } from '../sizes/index.js';
 import type { LimitWindow } from './limit-windows.js';
 
 /** A size that is known, with what its repeats say. */
@@ -11,26 +11,34 @@ export interface KnownSize extends SizeEntry {
 }
 const COVERAGE = 2;
 
+/** A judgement with the value that was judged. */
+interface Found {
+  readonly of: Judged;
+  readonly judgement: Judgement;
+}
+
 /**
  * Judgement of a size in a window by the guarded rule: in where the expanded uncertainty (k = 2) still fits, near inside of that, out
- * beyond the limit; repeats that disagree are to be read again before anything is said.
+ * beyond the limit; repeats that disagree are to be read again before anything is said. Of the ends of a part the worse one counts.
  * Source: calc/metrology/judge.
  */
-function judged(
-  { size, disagreement }: KnownSize,
-  { low, high }: Window<number>,
-  guardFactor: number,
-): Judgement | undefined {
-  return judge({
-    rule: 'guarded',
-    readings: disagreement?.readings ?? [size.value],
-    agreement: disagreement?.allowed,
-    expanded: COVERAGE * size.u,
-    guardFactor,
-    low,
-    high,
-  });
+function judged(known: KnownSize, { low, high }: Window<number>, guardFactor: number): Found {
+  const { size, disagreement } = known;
+  const question = { rule: 'guarded', guardFactor, low, high } as const;
+  if (disagreement !== undefined) {
+    const { readings, allowed } = disagreement;
+    return { of: size, judgement: judge({ ...question, expanded: COVERAGE * size.u, readings, agreement: allowed })! };
+  }
+  let worst: Found | undefined;
+  for (const of of size.judged) {
+    // Undefined only where the doubt is not known, and here it always is.
+    const judgement = judge({ ...question, expanded: COVERAGE * of.u, readings: [of.value] })!;
+    if (worst === undefined || farther(judgement, worst.judgement)) worst = { of, judgement };
+  }
+  return worst!;
 }
+const farther = (one: Judgement, other: Judgement): boolean =>
+  (one.nearest?.distance ?? 0) < (other.nearest?.distance ?? 0);
 
 /** One row of the sheet with what it says about the size. */
 class HeldSize implements Held {
@@ -40,21 +48,21 @@ class HeldSize implements Held {
   readonly verdict: VerdictWord;
   readonly distance?: number;
   readonly nearEnd?: 'low' | 'high';
-  readonly #size: FormedSize;
+  readonly #of: Judged;
 
-  constructor({ against, limit, window }: LimitWindow, size: FormedSize, found: Judgement | undefined) {
+  constructor({ against, limit, window }: LimitWindow, { of, judgement }: Found) {
     this.against = against;
     this.limit = limit;
     this.window = window;
-    this.verdict = found?.verdict ?? 'no data';
-    this.#size = size;
-    if (found?.nearest === undefined) return;
-    this.distance = found.nearest.distance;
-    this.nearEnd = found.nearest.side;
+    this.verdict = judgement.verdict;
+    this.#of = of;
+    if (judgement.nearest === undefined) return;
+    this.distance = judgement.nearest.distance;
+    this.nearEnd = judgement.nearest.side;
   }
   /** Chance that the true size is inside. */
   get inside(): number {
-    return conformance(this.#size.value, this.#size.u, this.window).inside;
+    return conformance(this.#of.value, this.#of.u, this.window).inside;
   }
 }
 
@@ -67,6 +75,8 @@ export interface HeldAll {
   /** Whether a wear limit decided about use, and whether it was passed by wear. */
   readonly byWear: boolean;
   readonly worn: boolean;
+  /** The value that stands nearest to a limit inside its guard band. */
+  readonly near?: Judged | undefined;
 }
 
 const GRAVITY: Readonly<Record<VerdictWord, number>> = { 'no data': 0, in: 1, near: 2, 'check again': 3, out: 4 };
@@ -82,9 +92,12 @@ export function heldAgainst(known: KnownSize, windows: readonly LimitWindow[], g
   let asNew: VerdictWord | undefined;
   let use: VerdictWord | undefined;
   let worn = false;
+  let closest: Found | undefined;
   for (const one of windows) {
     const found = judged(known, one.window, guardFactor);
-    const row = new HeldSize(one, known.size, found);
+    if (found.judgement.verdict === 'near' && (closest === undefined || farther(found.judgement, closest.judgement)))
+      closest = found;
+    const row = new HeldSize(one, found);
     held.push(row);
     if (one.against === 'new') {
       asNew = graver(asNew, row.verdict);
@@ -92,9 +105,9 @@ export function heldAgainst(known: KnownSize, windows: readonly LimitWindow[], g
     }
     use = graver(use, row.verdict);
     worn ||= row.verdict === 'out' && isWorn(known, row);
-    if (one.openEnd !== undefined) use = graver(use, judged(known, one.openEnd, guardFactor)?.verdict ?? 'no data');
+    if (one.openEnd !== undefined) use = graver(use, judged(known, one.openEnd, guardFactor).judgement.verdict);
   }
-  return { held, asNew, use: use ?? asNew, byWear: use !== undefined, worn };
+  return { held, asNew, use: use ?? asNew, byWear: use !== undefined, worn, near: closest?.of };
 }
 
 /** Whether it went out at the end toward which it wears. */

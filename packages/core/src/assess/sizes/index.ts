@@ -2,6 +2,6 @@ export { isReading } from './causes.js';
 export { type Bench, benchOf, type Corrected, correctedReading, type Spot, spotOf } from './corrected.js';
 export { type LimitsFor, plannedSizes } from './plan-sizes.js';
 export type { PlannedSize, PlannedSizes } from './planned.js';
-export { FormedSize } from './size.js';
+export { FormedSize, type Judged } from './size.js';
 export { type Disagreement, type SizeEntry, sizesOf } from './sizes-of.js';
 export { type Habits, USUAL_DOUBTS, USUAL_HABITS, type UsualDoubt } from './usual-doubt.js';

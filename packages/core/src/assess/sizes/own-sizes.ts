@@ -25,6 +25,7 @@ function ownSize(at: PlannedPlace, size: SizeRule, limitsFor: LimitsFor): Planne
     formula: figure.words,
     sources: shape === undefined ? SIZE : SHAPE,
     cautions: unusualRule(shape, rule),
+    ends: form === 'mean' && kind.measured === 'length' && kind.sense !== 'neither' && figure.stations.length > 1,
   });
   return {
     key: keyOf(property, place.id),

@@ -71,6 +71,8 @@ function plannedWay(way: PairWay, figures: readonly (PlannedFigure | undefined)[
     formula: way.formula,
     sources: way.sources,
     cautions: way.cautions ?? [],
+    ...(way.negative !== undefined && { negative: way.negative }),
+    ...(way.ends !== undefined && { ends: way.ends }),
   });
 }
 

@@ -22,6 +22,8 @@ export interface PairWay {
   readonly formula: string;
   readonly sources: readonly string[];
   readonly cautions?: readonly string[];
+  readonly negative?: string;
+  readonly ends?: boolean;
 }
 export interface Pairing {
   readonly property: string;
@@ -70,7 +72,6 @@ function plainBearing(
   },
 ): Pairing {
   const { journal } = names;
-  const sources = ['bearings.oil-clearance'];
   const wall = (half: 'upper' | 'lower') =>
     of(names.shell, 'single', `${half} wall`, { only: ({ id }) => id === half });
   return {
@@ -90,14 +91,16 @@ function plainBearing(
         value: ([housing, upper, lower, shaft]) =>
           oilClearance(housing as Length, { upper: upper as Length, lower: lower as Length }, shaft as Length),
         formula: 'housing less upper wall less lower wall less journal at its largest',
-        sources,
+        sources: ['bearings.oil-clearance'],
+        negative: 'no journal turns in less than nothing: read the walls again with a ball anvil',
       },
       {
         inputs: [of(names.strip, 'mean', 'strip')],
         value: ([strip]) => strip!,
         formula: 'gauging strip alone',
         sources: ['bearings.thread-gauge'],
-        cautions: ['by gauging strip alone: no finer than half a thou, and blind to taper'],
+        cautions: ['by gauging strip alone: no finer than half a thou'],
+        ends: true,
       },
     ],
   };

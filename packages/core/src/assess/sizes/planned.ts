@@ -31,6 +31,10 @@ export interface PlannedWay {
   readonly formula: string;
   readonly sources: readonly string[];
   readonly cautions: readonly string[];
+  /** What it says of a size below nothing, which no parts can have. */
+  readonly negative?: string;
+  /** The smallest and the largest reading are judged, not their mean: a bore worn past its limit at the top is worn past it. */
+  readonly ends?: boolean;
 }
 export interface PlannedSize {
   readonly key: string;

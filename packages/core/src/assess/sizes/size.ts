@@ -1,6 +1,6 @@
 /** A size put together: value, doubt, and what a person sees when the number is opened. */
 import type { Measured, Size } from '../model.js';
-import { Blend, type Cause, doubtOf } from './causes.js';
+import { Blend, type Cause, doubtOf, type ErrorSource } from './causes.js';
 import type { Corrected } from './corrected.js';
 import type { PlannedFigure, PlannedSize, PlannedWay } from './planned.js';
 import { readingLine, sure, unitOf } from './words.js';
@@ -30,6 +30,18 @@ function blended(figures: readonly ReadFigure[], by: readonly number[]): readonl
     for (let r = 0; r < readings.length; r += 1) blend.add(by[f]! * own[r]!, readings[r]!);
   }
   return blend.causes();
+}
+
+/** A value that is held against limits; the one reading that it is, where it is one of several. */
+export interface Judged {
+  readonly value: number;
+  readonly u: number;
+  readonly reading?: ErrorSource;
+}
+function extreme(readings: readonly Corrected[], sense: 1 | -1): Corrected {
+  let best = readings[0]!;
+  for (const one of readings) if (sense * one.value > sense * best.value) best = one;
+  return best;
 }
 
 /**
@@ -65,6 +77,17 @@ export class FormedSize implements Size {
   get sources(): readonly string[] {
     return this.#formation.way.sources;
   }
+  /** What is judged: the size, or the smallest and the largest reading of it. */
+  get judged(): readonly Judged[] {
+    const { way, figures, value } = this.#formation;
+    if (way.ends !== true) return [{ value, u: this.u }];
+    const readings = figures[0]!.readings;
+    return [extreme(readings, -1), extreme(readings, 1)].map((reading) => {
+      const blend = new Blend();
+      blend.add(1, reading);
+      return { value: reading.value, u: doubtOf(blend.causes()), reading: reading.own };
+    });
+  }
   get parts(): Size['parts'] {
     return this.#causes.map(({ source, sensitivity }) => ({
       key: source.key,
@@ -96,8 +119,9 @@ function workingOf(formation: Formation, u: number): readonly string[] {
     return [...read, `${name}, ${words}: ${sure(measured, figure.value, doubt, unit)}`];
   });
   const result = `${title}, ${place.name}${way.formula === '' ? '' : ` = ${way.formula}`}: ${sure(measured, value, u, unit)} (k = 2)`;
-  return [...lines, result];
+  return way.ends === true ? [...lines, result, ENDS] : [...lines, result];
 }
+const ENDS = 'the smallest and the largest reading are held against the limits, not their mean';
 
 const NO_TEMPERATURE = 'no temperature noted: not corrected to 20 °C';
 /** Share of the variance from which the setting of a gauge is worth a caution. */
@@ -110,7 +134,9 @@ function cautionsOf(formation: Formation, causes: readonly Cause[]): readonly st
     if (planned.place.kind.measured === 'length' && taken.some(isUnnoted)) told.add(NO_TEMPERATURE);
     if (planned.place.assumed !== undefined && !taken.every(isUnnoted)) told.add(planned.place.assumed);
   }
-  for (const caution of formation.way.cautions) told.add(caution);
+  const { cautions, negative } = formation.way;
+  for (const caution of cautions) told.add(caution);
+  if (negative !== undefined && formation.value < 0) told.add(negative);
   const whole = causes.reduce((sum, { u, sensitivity }) => sum + (u * sensitivity) ** 2, 0);
   for (const { source, u, sensitivity } of causes)
     if (source.key.startsWith('gauge/') && (u * sensitivity) ** 2 > MOST_OF_IT * whole)
