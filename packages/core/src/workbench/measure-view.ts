@@ -44,12 +44,16 @@ export function measureView(bench: Bench, { today }: { readonly today: string })
   const rows = plan.features.map((feature) => ({ feature, row: sheetRow(assessment, feature) }));
   const instruments = [...readings.instruments.values()].map((one) => instrumentView(one, readings, today));
   const temperature = temperatureNoted(bench);
-  const next = nextSheet(rows.map(({ row }) => row));
+  const needed = rows.map(({ row }) => row).filter((row) => !row.optional);
+  const next = nextSheet(needed);
   return {
     title: 'Measure',
     areas: (Object.keys(AREAS) as Area[]).flatMap((area) => {
       const sheets = rows.filter(({ feature }) => feature.kind.area === area).map(({ row }) => row);
-      return sheets.length === 0 ? [] : [{ area, title: AREAS[area], sheets }];
+      if (sheets.length === 0) return [];
+      const begun = sheets.filter((sheet) => sheet.progress.done > 0);
+      const progress = total(sheets.map((sheet) => sheet.progress));
+      return [{ area, title: AREAS[area], sheets, progress, verdict: worstVerdict(begun.map((one) => one.verdict)) }];
     }),
     before: beforeMeasuring({
       temperature: temperature !== undefined,
@@ -60,7 +64,7 @@ export function measureView(bench: Bench, { today }: { readonly today: string })
     instruments,
     ...(next && { next }),
     again: readAgain(bench, assessment),
-    progress: total(rows.map(({ row }) => row.progress)),
+    progress: total(needed.map((row) => row.progress)),
     missing: [
       ...plan.missing.map(({ feature, why }) => `${feature.replaceAll('-', ' ')}: ${why}`),
       ...(plan.assumptions ?? []).map(({ words }) => words),
@@ -71,9 +75,9 @@ export function measureView(bench: Bench, { today }: { readonly today: string })
 
 function sheetRow(assessment: Assessment, feature: Feature): SheetRow {
   const progress = sheetProgress(assessment, feature);
-  const { id, title, vanishes = false } = feature.kind;
+  const { id, title, vanishes = false, optional = false } = feature.kind;
   const verdict = progress.done === 0 ? 'no data' : verdictOf(assessment, feature);
-  return { feature: id, title, progress, finished: progress.done === progress.of, verdict, vanishes };
+  return { feature: id, title, progress, finished: progress.done === progress.of, verdict, vanishes, optional };
 }
 /** A size without any printed limit says nothing about good or bad, so it takes no part while another one does. */
 function verdictOf(assessment: Assessment, feature: Feature): VerdictWord {

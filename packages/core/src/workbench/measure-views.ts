@@ -33,7 +33,7 @@ export interface FindingView {
   readonly cautions: readonly string[];
   readonly again?: { readonly slot: Slot; readonly words: string };
   /** Where to read on: the first reading that is missing, the one that decides, else the first that formed it. */
-  readonly slot?: Slot;
+  readonly slot?: Slot | undefined;
 }
 
 export interface SheetRow {

@@ -138,7 +138,7 @@ export function NumberEntry({
       <div id={`${id}-said`} role="alert">
         {complaint && <p className="entry-complaint">{complaint}</p>}
       </div>
-      {children}
+      {!question && children}
       {question ? (
         <NumberQuestion
           question={question}

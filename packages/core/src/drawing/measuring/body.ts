@@ -107,19 +107,25 @@ export function fitted(text: string, width: number, size: number): string {
   const letters = Math.max(1, Math.floor(width / textWidth('m', size)));
   return text.length <= letters ? text : `${text.slice(0, Math.max(1, letters - 1)).trimEnd()}…`;
 }
-/** Width that row names take, at most a third of the sheet. */
-export const gutterFor = (lanes: readonly Lane[], size: number): number =>
-  lanes.length === 0 ? 0 : Math.min(SHEET / 3, Math.max(...lanes.map((lane) => textWidth(lane.name, size))) + size);
+/** Names beside the rows of a body: whole where they fit a third of the sheet, else without what follows their first comma. */
+export function rowWords(
+  lanes: readonly Lane[],
+  size: number,
+): { readonly names: readonly string[]; readonly width: number } {
+  const widest = (names: readonly string[]) => Math.max(0, ...names.map((name) => textWidth(name, size))) + size;
+  const whole = lanes.map((lane) => lane.name);
+  const names = widest(whole) <= SHEET / 3 ? whole : whole.map((name) => name.split(', ')[0] ?? name);
+  return { names, width: lanes.length === 0 ? 0 : Math.min(SHEET / 3, widest(names)) };
+}
 
 /** Row names at the left of a body, each at its height. */
 export const rowNames = (
-  lanes: readonly Lane[],
+  { names, width }: ReturnType<typeof rowWords>,
   y: (index: number) => number,
-  width: number,
   size: number,
 ): readonly Shape[] =>
-  lanes.flatMap((lane, i) =>
-    twoLines(lane.name, width - size * 0.5, size).map((each, line, all) =>
+  names.flatMap((name, i) =>
+    twoLines(name, width - size * 0.5, size).map((each, line, all) =>
       label(at(0, y(i) + (line - (all.length - 1) / 2) * size * LEADING), each, size, { anchor: 'start' }),
     ),
   );

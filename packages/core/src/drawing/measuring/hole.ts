@@ -6,10 +6,10 @@ import {
   type Body,
   type DrawBody,
   gridOf,
-  gutterFor,
   type Lane,
   pieceOf,
   rowNames,
+  rowWords,
   SHEET,
   stacked,
   told,
@@ -29,7 +29,8 @@ interface HoleLook {
 function hole({ stations }: PlaceShown, scale: Scale, look: HoleLook): Body {
   const grid = gridOf(stations);
   const [rows, columns] = [told(grid.heights), told(grid.directions)];
-  const gutter = gutterFor(rows, scale.small);
+  const beside = rowWords(rows, scale.small);
+  const gutter = beside.width;
   const head = columns.length === 0 ? 0 : scale.px * 56;
   const wall = (SHEET - gutter) * look.wall;
   const [left, right] = [gutter + wall, SHEET - wall];
@@ -41,7 +42,7 @@ function hole({ stations }: PlaceShown, scale: Scale, look: HoleLook): Body {
       ...walls(gutter, left, right, top, bottom, look.deck),
       line(at((left + right) / 2, top - 6), at((left + right) / 2, bottom + 6), 'centre'),
       ...grid.heights.flatMap((_, i) => across(left, right, y(i), scale)),
-      ...rowNames(rows, y, gutter, scale.small),
+      ...rowNames(beside, y, scale.small),
       ...directionHeads(columns, x, (right - left) / Math.max(1, columns.length), scale),
     ],
     spots: grid.of.map((cell) => at(x(cell.direction), y(cell.height))),

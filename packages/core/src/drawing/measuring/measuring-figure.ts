@@ -11,7 +11,7 @@ import { backlash, camLobe, chamber, float, mass, runout, seat, springs } from '
 import { bore, followerBore, guide } from './hole.js';
 import { housing, piston, ringGap, ringGroove, shell } from './housing.js';
 import type { PlaceShown, StationShown } from './place-shown.js';
-import { READING_REACH, readingMark, readingWords } from './reading-marks.js';
+import { POINTER_REACH, READING_REACH, readingMark, readingWords } from './reading-marks.js';
 import { journal, length, pin, stem } from './shaft.js';
 
 const BODIES: Readonly<Record<FigureKind, DrawBody>> = {
@@ -54,7 +54,10 @@ export function measuringFigure(place: PlaceShown, options: Shown = {}): Figure 
   });
   const taken = [
     ...body.shapes.filter((shape) => shape.kind === 'label').map(shapeBox),
-    ...body.spots.map((spot) => markBox(spot, radius * READING_REACH)),
+    ...body.spots.map((spot, i) => {
+      const current = place.stations[i]?.slot === place.current;
+      return markBox(spot, radius * (current ? POINTER_REACH : READING_REACH));
+    }),
   ];
   const figures = placeLabels(
     place.stations.flatMap((station, i) => wanted(station, body, i, radius, scale.small)),

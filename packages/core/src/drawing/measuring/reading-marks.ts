@@ -15,8 +15,9 @@ export function readingMark(centre: Point, radius: number, station: StationShown
   const mark = shapesOf(spot, centre, radius, station);
   return current ? [...pointer(centre, radius, station.slot), ...mark] : mark;
 }
-/** How far a mark reaches from its centre, in radii; pointer lines apart. */
+/** How far a mark reaches from its centre, in radii: alone, and with the pointer lines of the one asked for now. */
 export const READING_REACH = 1.6;
+export const POINTER_REACH = 2.3;
 
 function shapesOf(spot: Way, centre: Point, radius: number, station: StationShown): readonly Shape[] {
   const part = station.slot;
@@ -87,7 +88,7 @@ function pointer(centre: Point, radius: number, part: string): readonly Shape[] 
   return [
     circle(centre, radius * READING_REACH, 'visible', look),
     ...[45, 135, 225, 315].map((turn) =>
-      line(polar(centre, radius * READING_REACH, turn), polar(centre, radius * 2.3, turn), 'visible', look),
+      line(polar(centre, radius * READING_REACH, turn), polar(centre, radius * POINTER_REACH, turn), 'visible', look),
     ),
   ];
 }

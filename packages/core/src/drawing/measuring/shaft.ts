@@ -2,7 +2,7 @@ import type { Shape } from '../figure.js';
 import { at } from '../geometry.js';
 import { arrowHead, breakLine, line, polygon, polyline, rectangle } from '../shapes.js';
 import type { Scale } from '../sheet-scale.js';
-import { type Body, type DrawBody, gridOf, gutterFor, pieceOf, rowNames, SHEET, stacked, told } from './body.js';
+import { type Body, type DrawBody, gridOf, pieceOf, rowNames, rowWords, SHEET, stacked, told } from './body.js';
 import { gaugeAcross } from './hole.js';
 import type { PlaceShown } from './place-shown.js';
 
@@ -24,7 +24,8 @@ function lying({ stations }: PlaceShown, scale: Scale, look: Lying): Body {
   const grid = gridOf(stations);
   const [planes, directions] = [told(grid.heights), told(grid.directions)];
   const sign = directions.length === 0 ? 0 : scale.px * 30;
-  const gutter = sign + gutterFor(directions, scale.small);
+  const beside = rowWords(directions, scale.small);
+  const gutter = sign + beside.width;
   const head = planes.length === 0 ? look.inset * 0.5 : Math.max(look.inset * 0.5, scale.px * 32);
   const tall = Math.max(look.least, grid.directions.length * scale.px * 46);
   const room: Room = { left: gutter + look.inset, right: SHEET - look.inset, top: head, bottom: head + tall };
@@ -46,7 +47,7 @@ function lying({ stations }: PlaceShown, scale: Scale, look: Lying): Body {
       ...directions.flatMap((_, i) =>
         gaugeAcross(at(scale.px * 11, y(i)), scale.px * 10, (180 / directions.length) * i, scale),
       ),
-      ...rowNames(directions, y, gutter - sign, scale.small).map((shape) => shifted(shape, sign)),
+      ...rowNames(beside, y, scale.small).map((shape) => shifted(shape, sign)),
     ],
     spots: grid.of.map((cell) => at(x(cell.height), y(cell.direction))),
     words: look.words,

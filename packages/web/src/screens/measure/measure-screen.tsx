@@ -30,6 +30,7 @@ function Measure({ open }: { readonly open: OpenJob }) {
           </Link>
         )}
       </div>
+      <Before view={view} />
       {person === '' && <AskPerson />}
       <Again job={open.job} again={view.again} />
       <div className="measure-two">
@@ -42,6 +43,20 @@ function Measure({ open }: { readonly open: OpenJob }) {
   );
 }
 
+/** What must hold before a reading counts: open until the first one is taken, then folded away. */
+function Before({ view }: { readonly view: MeasureView }) {
+  return (
+    <details className="card" open={view.progress.done === 0}>
+      <summary>Before a reading counts</summary>
+      <ul className="before-list">
+        {view.before.map((one) => (
+          <li key={one.code}>{one.words}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
 interface ReadyProps {
   readonly open: OpenJob;
   readonly bench: Bench;
@@ -51,14 +66,6 @@ function Ready({ open, bench, view }: ReadyProps) {
   const recorder = useRecord(open, bench);
   return (
     <div className="stack-wide">
-      <section className="stack" aria-labelledby="before-reading">
-        <h2 id="before-reading">Before a reading counts</h2>
-        <ul className="before-list">
-          {view.before.map((one) => (
-            <li key={one.code}>{one.words}</li>
-          ))}
-        </ul>
-      </section>
       <Said recorder={recorder} />
       <Temperature bench={bench} recorder={recorder} {...(view.temperature ? { noted: view.temperature } : {})} />
       <Gauges bench={bench} recorder={recorder} gauges={view.instruments} />

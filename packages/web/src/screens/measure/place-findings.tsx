@@ -71,7 +71,7 @@ export function OneFinding({
           <span>
             {finding.title} <strong>{finding.value}</strong> {finding.doubt}
           </span>
-          <span>{limitWords(finding)}</span>
+          {finding.value !== '' && <span>{limitWords(finding)}</span>}
           <span>{[finding.distance, finding.words].filter(Boolean).join(', ')}</span>
         </span>
       </summary>

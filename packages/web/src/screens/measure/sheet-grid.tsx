@@ -54,7 +54,7 @@ const Heads = memo(
       <thead>
         {grouped && (
           <tr>
-            <th scope="col" rowSpan={2}>
+            <th scope="col" rowSpan={2} className="grid-corner">
               Place
             </th>
             {groups.map(({ group = '' }) => (
@@ -65,7 +65,11 @@ const Heads = memo(
           </tr>
         )}
         <tr>
-          {!grouped && <th scope="col">Place</th>}
+          {!grouped && (
+            <th scope="col" className="grid-corner">
+              Place
+            </th>
+          )}
           {columns.map((column) => (
             <th key={column.id} scope="col">
               {column.name}

@@ -19,17 +19,39 @@ export function SheetList({ job, view }: SheetListProps) {
           <Sheets job={job} sheets={vanishing} />
         </section>
       )}
-      {view.areas.map(({ area, title, sheets }) => {
-        const rest = sheets.filter((sheet) => !vanishing.includes(sheet));
-        if (rest.length === 0) return null;
-        return (
-          <section key={area} className="stack" aria-labelledby={`area-${area}`}>
-            <h2 id={`area-${area}`}>{title}</h2>
-            <Sheets job={job} sheets={rest} />
-          </section>
-        );
-      })}
+      <div className="stack">
+        {view.areas.map((area) => (
+          <AreaFold
+            key={area.area}
+            job={job}
+            area={area}
+            sheets={area.sheets.filter((sheet) => !vanishing.includes(sheet))}
+            open={area.sheets.some((sheet) => sheet.feature === view.next?.feature)}
+          />
+        ))}
+      </div>
     </div>
+  );
+}
+
+interface AreaFoldProps {
+  readonly job: string;
+  readonly area: MeasureView['areas'][number];
+  readonly sheets: readonly SheetRow[];
+  readonly open: boolean;
+}
+/** One area, folded: an engine has some seventy sheets, and a person works in one area at a time. */
+function AreaFold({ job, area, sheets, open }: AreaFoldProps) {
+  if (sheets.length === 0) return null;
+  return (
+    <details className="area-fold" open={open} data-area={area.area}>
+      <summary>
+        <h2>{area.title}</h2>
+        {area.progress.done > 0 && <VerdictMark verdict={area.verdict} />}
+        <span>{area.progress.words}</span>
+      </summary>
+      <Sheets job={job} sheets={sheets} />
+    </details>
   );
 }
 
@@ -45,7 +67,10 @@ function Sheets({ job, sheets }: { readonly job: string; readonly sheets: readon
                 {sheet.finished ? '✓ ' : ''}
                 {sheet.title}
               </strong>
-              <small>{sheet.progress.words}</small>
+              <small>
+                {sheet.progress.words}
+                {sheet.optional ? ', a cross-check' : ''}
+              </small>
             </span>
           </Link>
         </li>

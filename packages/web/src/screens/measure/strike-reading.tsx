@@ -1,4 +1,4 @@
-const REASONS = ['misread', 'wrong place', 'gauge slipped'] as const;
+const REASONS = ['misread', 'wrong place', 'slipped'] as const;
 
 interface StrikeReadingProps {
   readonly words: string;

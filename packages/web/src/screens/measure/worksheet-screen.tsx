@@ -2,6 +2,7 @@ import type { Bench } from '@gudgeon/core/workbench';
 import { Link, useSearch } from 'wouter';
 import { Progress } from '../../bench/index.js';
 import { FigureView } from '../../figures/index.js';
+import { useFromTop } from '../../keys/index.js';
 import { BenchScreen, type OpenJob, Said, useBench, useRecord, WithJob } from '../../shell/index.js';
 import { AllRead } from './all-read.js';
 import { CameBack } from './came-back.js';
@@ -47,6 +48,7 @@ function Sheet({ open, bench, desk }: SheetProps) {
   const { view, slot, choose, recorder } = desk;
   const cell = view.rows.flatMap((row) => row.cells).find((one) => one.slot === slot);
   const row = view.rows.find((one) => one.cells.some((each) => each.slot === slot)) ?? rowOfLast(desk);
+  useFromTop(view.feature);
   useGridKeys((step) => slot && choose(neighbourCell(view, slot, step)));
   return (
     <div className="sheet">
@@ -56,7 +58,7 @@ function Sheet({ open, bench, desk }: SheetProps) {
         {cell && (cell.readings === 0 || desk.repeat) && <EntryDesk desk={desk} cell={cell} />}
         {cell && cell.readings > 0 && !desk.repeat && <SlotRead desk={desk} cell={cell} />}
         {cell === undefined && <LastReading desk={desk} />}
-        <Said recorder={recorder} />
+        {recorder.said !== lastText(desk) && <Said recorder={recorder} />}
       </div>
       <div className="sheet-table">
         <Progress {...view.progress} />
@@ -74,5 +76,8 @@ function Sheet({ open, bench, desk }: SheetProps) {
     </div>
   );
 }
+/** What was read last stands in its own place already. */
+const lastText = ({ view, last }: SheetDesk) =>
+  view.rows.flatMap((one) => one.cells).find((cell) => cell.slot === last)?.text ?? '';
 const rowOfLast = ({ view, last }: SheetDesk) =>
   view.rows.find((one) => one.cells.some((each) => each.slot === last)) ?? view.rows[0];
