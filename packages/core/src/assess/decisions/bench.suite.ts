@@ -4,9 +4,8 @@ import type { Engine } from '../../engine/index.js';
 import { BASE, engineOf } from '../../engine/load/try-sheets.suite.js';
 import { parseQuantity } from '../../quantity/index.js';
 import { assess } from '../assess.js';
-import { reading, readingsOf } from '../assess.suite.js';
 import { inspectionPlan } from '../features/index.js';
-import type { Assessment, Choice, Decision, Place, Readings } from '../model.js';
+import type { Assessment, Choice, Decision, Place, Readings, SlotReading } from '../model.js';
 import { decisionsOf } from './index.js';
 
 /** `cylinder-bore/3`, or `cylinder-bore` for every place; `{ 'top-thrust': ..., rest: ... }` where stations differ. */
@@ -23,8 +22,24 @@ function readingsAt(engine: Engine, sizes: Sizes): Readings {
   const slots = new Map<string, number>();
   for (const { kind, places } of inspectionPlan(engine).features)
     for (const place of places) fill(slots, kind.id, place, sizes[`${kind.id}/${place.id}`] ?? sizes[kind.id]);
-  return readingsOf([...slots].map(([slot, value]) => reading(slot, value)));
+  return {
+    bySlot: new Map([...slots].map(([slot, value]) => [slot, [readingOf(slot, value)]])),
+    before: new Map(),
+    instruments: new Map(),
+    checks: [],
+    choices: [],
+    occasions: new Map(),
+  };
 }
+const readingOf = (slot: string, value: number): SlotReading => ({
+  slot,
+  entry: slot,
+  text: `${value * 1000} mm`,
+  value,
+  occasion: 1,
+  at: '2026-03-02T09:00:00+00:00',
+  by: 'A',
+});
 function fill(slots: Map<string, number>, feature: string, place: Place, given: Sizes[string] | undefined): void {
   if (given === undefined) return;
   for (const { id } of place.stations) {

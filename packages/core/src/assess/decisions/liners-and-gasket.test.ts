@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import { alternativeOf, assessed, decisionOf, figureOf, four } from './bench.suite.js';
+
+const wet = (rest: string) => four(`crankTrain: { bore: 91 mm, stroke: 73 mm, wetLiners: true }\n${rest}`);
+/** Row O-39: target upper protrusion 0.23 mm, seals 0.102 and 0.122 mm; neighbours at most 0.04 mm apart. */
+const O39 = wet(`limits:
+  - { part: cylinder liner, what: protrusion, whenNew: 0.16..0.23 mm }
+  - { part: cylinder liner, what: difference of protrusion between neighbours, whenNew: <= 0.04 mm }
+stock:
+  linerShims:
+    - { id: blue, name: liner seal, thickness: 0.087 mm }
+    - { id: white, name: liner seal, thickness: 0.102 mm, count: 3 }
+    - { id: red, name: liner seal, thickness: 0.122 mm }
+`);
+const BARE = { 'liner-protrusion': '0.08 mm', 'liner-protrusion/1': '0.10 mm' };
+
+describe('shims under wet liners', () => {
+  it('are the thickest that keep every liner surely below the highest protrusion: 0.10 mm takes 0.102 or 0.122 (O-39)', () => {
+    const decision = decisionOf(assessed(O39, BARE), 'liner-shims');
+    const same = alternativeOf(decision, 'same-for-all');
+    // 0.10 + 0.122 = 0.222, 0.08 + 0.122 = 0.202: the printed choice; with the doubt of the dial a thinner one may be surer.
+    expect(figureOf(decision, 'same-for-all', 'cylinder 1')).toMatch(/^0\.1(02|22) mm: stands 0\.2(02|22)/);
+    expect(figureOf(decision, 'same-for-all', 'largest step between neighbours')).toBe('0.020 mm');
+    expect(same.verdict === 'in' || same.verdict === 'near').toBe(true);
+  });
+  it('say so when there are not enough of a size', () => {
+    const decision = decisionOf(assessed(O39, { 'liner-protrusion': '0.115 mm' }), 'liner-shims');
+    const short = decision.alternatives.filter(({ against }) => against.join().includes('there are 3'));
+    for (const one of short) expect(one.possible).toBe(false);
+    expect(decision.alternatives.some(({ possible }) => possible)).toBe(true);
+  });
+  it('count a step between neighbours that is too large as out', () => {
+    const decision = decisionOf(
+      assessed(O39, { 'liner-protrusion': '0.17 mm', 'liner-protrusion/2': '0.22 mm' }),
+      'liner-shims',
+    );
+    expect(alternativeOf(decision, 'as-is')).toMatchObject({
+      verdict: 'out',
+      against: ['neighbours stand further apart than the sheet allows'],
+    });
+  });
+  it('cannot bring down a liner that stands too high: its ledge is cut', () => {
+    const decision = decisionOf(
+      assessed(O39, { 'liner-protrusion': '0.20 mm', 'liner-protrusion/3': '0.30 mm' }),
+      'liner-shims',
+    );
+    const [line] = alternativeOf(decision, 'deeper-ledge').orders;
+    expect(line).toMatchObject({ property: 'liner-protrusion.height', places: ['3'] });
+    // to the middle of 0.16..0.23: 0.300 − 0.195 = 0.105
+    expect(line?.notes[0]).toContain('0.105 mm deeper');
+    expect(alternativeOf(decision, 'one-each').against.join()).toContain('cylinder 3');
+  });
+  it('wait for the readings', () => {
+    expect(decisionOf(assessed(O39, {}), 'liner-shims').missing.join()).toContain('liner protrusion');
+  });
+});
+
+/** Invented figures of the catalogue's example (metrology.gasket-grade): tops 0.60, 0.70, 0.80 mm. */
+const graded = (rule = '') =>
+  four(`crankTrain: { bore: 91 mm, stroke: 95 mm }
+limits:
+  - { part: piston, what: protrusion, whenNew: 0.50..0.80 mm }
+${rule}stock:
+  headGaskets:
+    - { id: n1, name: one notch, thickness: 1.15 mm, protrusion: 0.50..0.60 mm }
+    - { id: n2, name: two notches, thickness: 1.25 mm, protrusion: 0.60..0.70 mm }
+    - { id: n3, name: three notches, thickness: 1.35 mm, protrusion: 0.70..0.80 mm }
+`);
+const HEIGHTS = {
+  'piston-protrusion/1': '0.62 mm',
+  'piston-protrusion/2': '0.66 mm',
+  'piston-protrusion/3': '0.64 mm',
+  'piston-protrusion/4': '0.66 mm',
+};
+
+describe('the head gasket of a diesel', () => {
+  it('is the one for the protrusion that decides, with the room that it leaves', () => {
+    const decision = decisionOf(assessed(graded(), HEIGHTS), 'gasket-grade');
+    expect(decision.recommended).toBe('n2');
+    // 1.25 − 0.66
+    expect(figureOf(decision, 'n2', 'least room from piston to head face')).toBe('0.590 mm');
+    expect(alternativeOf(decision, 'n1')).toMatchObject({
+      possible: false,
+      against: ['the pistons stand too high for it'],
+    });
+    expect(decision.proof).toContain('the sheet does not say which figure decides');
+  });
+  it('is the thicker one at the border of two grades, and the border is said', () => {
+    const decision = decisionOf(assessed(graded(), { 'piston-protrusion': '0.70 mm' }), 'gasket-grade');
+    expect(decision.recommended).toBe('n3');
+    expect(alternativeOf(decision, 'n2')).toMatchObject({ possible: true, verdict: 'near' });
+    expect(decision.cautions.join(' ')).toContain('border of two grades');
+  });
+  it('depends on what the maker calls the figure: by the mean of all another one', () => {
+    // Highest 0.71, mean of all (0.71 + 3 · 0.61)/4 = 0.635.
+    const uneven = { 'piston-protrusion': '0.61 mm', 'piston-protrusion/2': '0.71 mm' };
+    const silent = decisionOf(assessed(graded(), uneven), 'gasket-grade');
+    expect(silent.recommended).toBe('n3');
+    expect(silent.cautions.join(' ')).toContain('choose different gaskets');
+    expect(silent.working.join(' ')).toContain('mean of all pistons: 0.635 mm, two notches');
+  });
+  it('waits for every piston', () => {
+    expect(decisionOf(assessed(graded(), { 'piston-protrusion/1': '0.62 mm' }), 'gasket-grade').missing).toHaveLength(
+      3,
+    );
+  });
+});
