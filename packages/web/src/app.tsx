@@ -9,6 +9,9 @@ const NewEngine = lazy(() => import('./screens/new-engine/index.js').then((m) =>
 const Gasket = lazy(() => import('./screens/gasket/index.js').then((m) => ({ default: m.GasketScreen })));
 const Fasteners = lazy(() => import('./screens/fasteners/index.js').then((m) => ({ default: m.FastenersScreen })));
 const Tighten = lazy(() => import('./screens/tighten/index.js').then((m) => ({ default: m.TightenScreen })));
+const Fit = lazy(() => import('./screens/fit/index.js').then((m) => ({ default: m.FitScreen })));
+const Decision = lazy(() => import('./screens/fit/index.js').then((m) => ({ default: m.DecisionScreen })));
+const Order = lazy(() => import('./screens/order/index.js').then((m) => ({ default: m.OrderScreen })));
 const RecordScreen = lazy(() => import('./screens/record/index.js').then((m) => ({ default: m.RecordScreen })));
 const Parts = lazy(() => import('./screens/parts/index.js').then((m) => ({ default: m.PartsScreen })));
 const Valves = lazy(() => import('./screens/valves/index.js').then((m) => ({ default: m.ValvesScreen })));
@@ -31,6 +34,13 @@ export function App() {
         <Route path="/engine/:job/tighten/:joint">
           {({ job, joint }) => <Tighten key={joint} job={job} joint={joint} />}
         </Route>
+        <Route path="/engine/:job/fit">{({ job }) => <Fit job={job} />}</Route>
+        <Route path="/engine/:job/fit/:decision/:scope">
+          {({ job, decision, scope }) => (
+            <Decision key={`${decision} ${scope}`} job={job} decision={decision} scope={scope} />
+          )}
+        </Route>
+        <Route path="/engine/:job/order">{({ job }) => <Order job={job} />}</Route>
         <Route path="/engine/:job/record">{({ job }) => <RecordScreen job={job} />}</Route>
         <Route path="/engine/:job/parts">{({ job }) => <Parts job={job} />}</Route>
         <Route path="/engine/:job/measure">{({ job }) => <Measure job={job} />}</Route>

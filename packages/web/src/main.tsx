@@ -10,6 +10,7 @@ import './css/screens.css';
 import './css/parts.css';
 import './css/valves.css';
 import './css/measure.css';
+import './css/fit.css';
 import './css/record.css';
 import './css/print.css';
 import { App } from './app.js';

@@ -1,5 +1,6 @@
 /** A finding as a row or tile: value, doubt, limit with its origin, verdict, and what explains it. */
 import type { Finding, Held, VerdictWord } from '../assess/index.js';
+import { sourceLines, whereToRead } from './finding-words.js';
 import type { FindingView, ShownIn } from './measure-views.js';
 import { shownFigure, shownWindow } from './shown-figures.js';
 
@@ -43,8 +44,11 @@ function wearWords(finding: Finding, held: Held, shownIn: ShownIn): string {
   return printed?.form === 'change-from-new' ? `${window} (${printed.text} from new)` : window;
 }
 
-/** Turns a finding into what a screen shows. Values are in the device's unit; the stored ones are not touched. */
-export function findingView(finding: Finding, shownIn: ShownIn): FindingView {
+/**
+ * Turns a finding into what a screen shows. Values are in the device's unit; the stored ones are not touched. `words`: what is said of
+ * it where more than the finding itself is known.
+ */
+export function findingView(finding: Finding, shownIn: ShownIn, words = finding.words): FindingView {
   const { size, measured, again } = finding;
   const fresh = finding.held.find((one) => one.against === 'new');
   const worn = finding.held.find((one) => one.against === 'wear');
@@ -63,17 +67,20 @@ export function findingView(finding: Finding, shownIn: ShownIn): FindingView {
     origin: held?.limit.from.text ?? '',
     ...(distance !== undefined && { distance }),
     ...(held?.nearEnd !== undefined && { nearEnd: held.nearEnd }),
-    words: finding.words,
+    words,
     ...(again && { again: { slot: again.key, words: `${again.name}: ${share(again.share)} of the doubt is its` } }),
     // Worked out when a number is opened: on a sheet of a hundred sizes nobody opens more than a few.
     get working() {
       return size?.working ?? [];
     },
     get sources() {
-      return size?.sources ?? [];
+      return sourceLines(size?.sources ?? []);
     },
     get cautions() {
       return size?.cautions ?? [];
+    },
+    get slot() {
+      return whereToRead(finding);
     },
   };
 }

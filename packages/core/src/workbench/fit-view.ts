@@ -1,10 +1,10 @@
 /** Every derived size and clearance with its verdict, what to measure again first, and the decisions that follow. */
-import type { Area, Assessment, Finding, VerdictWord } from '../assess/index.js';
+import type { Area, Assessment, VerdictWord } from '../assess/index.js';
 import { assessmentOf } from './assessment.js';
 import type { Bench } from './bench.js';
 import { decisionViews } from './decision-view.js';
 import { findingView } from './finding-view.js';
-import { areaOf, goodPartsBadFit, sourceLines, whereToRead } from './finding-words.js';
+import { areaOf, goodPartsBadFit } from './finding-words.js';
 import { areaTitle, readAgain } from './measure-view.js';
 import type { FindingView, FitView, ShownIn } from './measure-views.js';
 import type { Standing } from './standings.js';
@@ -32,7 +32,10 @@ export function fitView(bench: Bench, shownIn: ShownIn): FitView {
     findings: byArea(assessment, shownIn),
     counts: countsOf(assessment),
     again: readAgain(bench, assessment),
-    decisions: decisionViews(bench, shownIn),
+    // Asked for last: the search for the best parts takes longer than everything else together.
+    get decisions() {
+      return decisionViews(bench, shownIn);
+    },
     contradictions: bench.engine.cautions.map(({ message }) => message),
     cautions: CAUTIONS,
   };
@@ -50,22 +53,10 @@ const CAUTIONS: readonly Caution[] = [
 function byArea(assessment: Assessment, shownIn: ShownIn): FitView['findings'] {
   const rows = new Map<Area, FindingView[]>(AREAS.map((area) => [area, []]));
   for (const finding of assessment.findings)
-    rows.get(areaOf(finding.property))?.push(rowOf(assessment, finding, shownIn));
+    rows.get(areaOf(finding.property))?.push(findingView(finding, shownIn, goodPartsBadFit(assessment, finding)));
   return [...rows]
     .filter(([, list]) => list.length > 0)
     .map(([area, list]) => ({ area, title: areaTitle(area), rows: list }));
-}
-
-/** A clearance that is out although its parts are good says so in its own words; where to read on stands with each. */
-function rowOf(assessment: Assessment, finding: Finding, shownIn: ShownIn): FindingView {
-  const view = findingView(finding, shownIn);
-  const slot = whereToRead(finding);
-  return {
-    ...view,
-    words: goodPartsBadFit(assessment, finding) ?? view.words,
-    sources: sourceLines(view.sources),
-    ...(slot !== undefined && { slot }),
-  };
 }
 
 function countsOf({ findings }: Assessment): FitView['counts'] {

@@ -1,19 +1,19 @@
 /** Fills an empty log with one invented job, so that a person who starts the program for the first time sees it at work. */
+import type { Engine } from '@gudgeon/core/engine';
 import { loadSheet } from '@gudgeon/core/engine/load';
-import { type Envelope, NO_PREVIOUS, sealEntry } from '@gudgeon/core/record';
+import type { Envelope } from '@gudgeon/core/record';
+import { decisionsAt, openBench, proposeDecided } from '@gudgeon/core/workbench';
 import { describeAppendFault, type Store } from '@gudgeon/store';
 import type { SheetLibrary } from '../sheets/library.js';
-import { localTime, seeded, uuidV7 } from './seeded.js';
+import { measuredStory } from './measured.js';
+import { type Said, Sealer } from './sealer.js';
 import { topEndHalfWay } from './story.js';
 
-export const DEMONSTRATION_JOB = 'invented-demonstration';
+export { DEMONSTRATION_JOB } from './sealer.js';
+
 const SHEET = 'quernside-51-v8';
-const SEED = 5341;
-/** A Saturday morning in an invented shop, at UTC+1. */
-const BEGIN = Date.UTC(2026, 2, 14, 7, 40);
-const OFFSET_HOURS = 1;
-const PERSON = 'Invented Person';
-const WRENCH = 'torque wrench TW-1 (invented)';
+/** The one decision that was taken; the others wait for the person who tries the program. */
+const DECIDED = { decision: 'bore-oversize', scope: 'all', reason: 'as recommended; the owner agrees' };
 
 /** Does nothing when the log holds any job already, or when the sheet is not among those given. */
 export async function writeDemonstration(store: Store, sheets: SheetLibrary): Promise<void> {
@@ -28,38 +28,25 @@ export function demonstrationEntries(sheetText: string): readonly Envelope[] {
   const loaded = loadSheet(sheetText);
   if (!loaded.ok) return [];
   const { name } = loaded.value;
-  const facts = [
+  const sealer = new Sealer();
+  sealer.say([
     { kind: 'sheet-adopted', data: { name, text: sheetText, reason: 'Invented demonstration: try anything on it.' } },
     { kind: 'note', data: { about: 'job', text: 'Everything in this job is invented: engine, person and work.' } },
-    ...topEndHalfWay(loaded.value),
-  ];
-  return sealAll(facts);
+    ...measuredStory(loaded.value, sealer.chance),
+  ]);
+  sealer.say(decidedStory(loaded.value, sealer.entries));
+  sealer.sleep(1);
+  sealer.say(topEndHalfWay(loaded.value));
+  return sealer.entries;
 }
 
-interface Said {
-  readonly kind: string;
-  readonly data: unknown;
-}
-
-function sealAll(facts: readonly Said[]): Envelope[] {
-  const chance = seeded(SEED);
-  const sealed: Envelope[] = [];
-  let clock = BEGIN;
-  for (const [index, { kind, data }] of facts.entries()) {
-    clock += Math.round((8 + 20 * chance()) * 1000);
-    const draft = {
-      id: uuidV7(clock, chance),
-      job: DEMONSTRATION_JOB,
-      device: 'invented-bench',
-      counter: index + 1,
-      at: localTime(clock, OFFSET_HOURS),
-      person: PERSON,
-      ...(kind === 'act-done' && { instrument: WRENCH }),
-      kind,
-      version: 1,
-      data,
-    };
-    sealed.push(sealEntry(draft, sealed.at(-1)?.hash ?? NO_PREVIOUS));
-  }
-  return sealed;
+/** The decision as a person takes it from the screen: with the figures that the readings give. */
+function decidedStory(engine: Engine, entries: readonly Envelope[]): readonly Said[] {
+  const bench = openBench(engine, entries);
+  const shown = decisionsAt(bench, { length: 'mm' });
+  const recommended = shown.find((one) => one.id === DECIDED.decision && one.scope === DECIDED.scope)?.recommended;
+  if (recommended === undefined) return [];
+  const proposal = proposeDecided(bench, shown, { ...DECIDED, alternative: recommended });
+  if (!proposal.ok) throw new Error(`The demonstration decides what is not offered: ${proposal.fault}`);
+  return proposal.value;
 }

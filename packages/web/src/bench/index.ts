@@ -11,6 +11,7 @@ export { Hindrances } from './hindrances.js';
 export { NumberEntry } from './number-entry.js';
 export type { Gate } from './number-gate.js';
 export { Progress } from './progress.js';
+export { ReasonForm } from './reason-form.js';
 export { Reasoned } from './reasoned.js';
 export { type Hazard, SignalPanel, type SignalWord } from './signal-panel.js';
 export { say, sayAgain, speechPossible } from './speech.js';

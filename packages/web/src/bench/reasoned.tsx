@@ -1,4 +1,4 @@
-import { type FormEvent, useId, useState } from 'react';
+import { ReasonForm } from './reason-form.js';
 
 interface ReasonedProps {
   readonly name: string;
@@ -10,57 +10,14 @@ interface ReasonedProps {
 }
 
 /** An act that needs a reason: folded away from the usual one, and recorded with the words that were given. */
-export function Reasoned({ name, about, button, usual, record }: ReasonedProps) {
-  const id = useId();
-  const [reason, setReason] = useState('');
-  const [fault, setFault] = useState('');
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    if (reason.trim() === '') {
-      setFault('Say why; the reason stands in the record.');
-      return;
-    }
-    record(reason.trim());
-    setReason('');
-    setFault('');
-  };
+export function Reasoned({ name, about, ...form }: ReasonedProps) {
   return (
     <details className="fold">
       <summary>{name}</summary>
-      <form className="stack" onSubmit={submit} noValidate>
+      <div className="stack">
         <p>{about}</p>
-        <div className="row">
-          {usual.map((each) => (
-            <button
-              key={each}
-              type="button"
-              className="button"
-              aria-pressed={reason === each}
-              onClick={() => setReason(each)}
-            >
-              {each}
-            </button>
-          ))}
-        </div>
-        <div className="field">
-          <label htmlFor={id}>Reason</label>
-          <input
-            id={id}
-            className="input"
-            maxLength={200}
-            value={reason}
-            aria-describedby={`${id}-f`}
-            aria-invalid={fault !== ''}
-            onChange={(event) => setReason(event.target.value)}
-          />
-          <span className="field-fault" id={`${id}-f`} role="alert">
-            {fault}
-          </span>
-        </div>
-        <button type="submit" className="act act-second" data-bench-control={button}>
-          {button}
-        </button>
-      </form>
+        <ReasonForm {...form} />
+      </div>
     </details>
   );
 }

@@ -2,8 +2,10 @@ import { headName, type Joint, jointsOfHead } from '@gudgeon/core/engine';
 import {
   type Bench,
   fastenersStanding,
+  fitStanding,
   gasketStanding,
   measureStanding,
+  orderStanding,
   partsStanding,
   type Standing,
   tighteningStanding,
@@ -33,7 +35,7 @@ const station = (place: string, name: string, { progress, finished }: Standing):
 
 /** Every place of work on this engine, by way and by the part that it is about. */
 export function stationsOf(bench: Bench): readonly StationGroup[] {
-  return [measure(bench), assemble(bench), setValves(bench), record()];
+  return [measure(bench), fit(bench), assemble(bench), setValves(bench), record()];
 }
 
 function measure(bench: Bench): StationGroup {
@@ -44,6 +46,20 @@ function measure(bench: Bench): StationGroup {
     none: 'The sheet gives nothing to measure.',
     parts:
       standing.progress.of === 0 ? [] : [{ name: 'Measure', stations: [station('measure', 'Worksheets', standing)] }],
+  };
+}
+
+function fit(bench: Bench): StationGroup {
+  const standing = fitStanding(bench);
+  const stations = [
+    station('fit', 'Sizes and decisions', standing),
+    station('order', 'Order for the machine shop', orderStanding(bench)),
+  ];
+  return {
+    way: 'fit',
+    name: 'Fit',
+    none: 'The sheet gives nothing to measure, so nothing to fit.',
+    parts: standing.progress.of === 0 ? [] : [{ name: 'Fit', stations }],
   };
 }
 

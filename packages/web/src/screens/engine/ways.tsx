@@ -34,7 +34,7 @@ export function Ways({ job, bench, next }: WaysProps) {
         </section>
       ))}
       <section className="stack" aria-labelledby="way-later">
-        <h2 id="way-later">Fit, Run in</h2>
+        <h2 id="way-later">Run in</h2>
         <p className="way way-closed">Not in this version.</p>
       </section>
     </div>

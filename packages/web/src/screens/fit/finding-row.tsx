@@ -1,0 +1,60 @@
+import type { FindingView } from '@gudgeon/core/workbench';
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { Verdict } from '../../bench/index.js';
+import { limitWords } from '../measure/place-findings.js';
+import { verdictState } from '../measure/verdict-mark.js';
+import { Working } from './working.js';
+
+interface FindingRowProps {
+  readonly job: string;
+  readonly row: FindingView;
+}
+
+/** One size: verdict, value, limits and where they come from; a tap or Enter opens how it was worked out. */
+export function FindingRow({ job, row }: FindingRowProps) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details
+      className="fit-row"
+      data-finding={row.key}
+      data-finding-verdict={row.verdict}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
+      <summary>
+        <span className="fit-row-name">
+          <strong>{row.title}</strong> <span>{row.place}</span>
+        </span>
+        <Verdict
+          state={verdictState(row.verdict)}
+          {...(row.nearEnd ? { nearEnd: row.nearEnd } : {})}
+          {...(row.value === '' ? {} : { value: `${row.value} ${row.doubt}`.trim() })}
+          limit={limitWords(row)}
+          {...(row.distance ? { distance: row.distance } : {})}
+        />
+        <span className="fit-row-words">
+          <span className={row.verdict === 'out' ? 'fit-row-out' : undefined}>{row.words}</span>
+          {row.origin !== '' && <span className="soft">Limit from {row.origin}</span>}
+        </span>
+      </summary>
+      {open && <Opened job={job} row={row} />}
+    </details>
+  );
+}
+
+function Opened({ job, row }: FindingRowProps) {
+  return (
+    <div className="fit-opened stack">
+      {row.again && <p>Measure this again first: {row.again.words}</p>}
+      <Working working={row.working} sources={row.sources} cautions={row.cautions} />
+      {row.slot && (
+        <Link
+          className="button"
+          href={`/engine/${job}/measure/${row.slot.split('/')[0]}?slot=${encodeURIComponent(row.slot)}`}
+        >
+          {row.value === '' ? 'Read what is missing' : 'To its readings'}
+        </Link>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,2 @@
+export { DecisionScreen } from './decision-screen.js';
+export { FitScreen } from './fit-screen.js';

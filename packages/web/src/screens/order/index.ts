@@ -1,0 +1,1 @@
+export { OrderScreen } from './order-screen.js';
