@@ -3,9 +3,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loadSheet } from './index.js';
 
-const SHEETS = ['sheets/quernside-51-v8', 'sheets/pellgarth-t4-twin-cam', 'cases/recipes/04-interleaved-groups'].map(
-  (name) => readFileSync(new URL(`../../../../../${name}.yaml`, import.meta.url), 'utf8'),
-);
+const SHEETS = [
+  'sheets/quernside-51-v8',
+  'sheets/pellgarth-t4-twin-cam',
+  'sheets/tollbarrow-6w-diesel-six',
+  'cases/recipes/04-interleaved-groups',
+].map((name) => readFileSync(new URL(`../../../../../${name}.yaml`, import.meta.url), 'utf8'));
 
 /** Whatever the text: an engine that survives JSON, or faults of one line each that say something. */
 function answersClearly(text: string): void {

@@ -383,6 +383,23 @@ describe('printed in two units', () => {
   });
 });
 
+describe('one size printed in two rows', () => {
+  const pin = (size: string, wear: string) => row('pin', 'diameter', size, `, wear: "${wear}"`);
+  it('in inches and in millimetres agrees to the rounding of both', () => {
+    // 0.7874 in are 19.99996 mm, 0.7862 in are 19.96948 mm.
+    expect(codes(rows(pin('0.7874 in', '>= 0.7862 in'), pin('20.000 mm', '>= 19.970 mm')))).toEqual([]);
+    expect(codes(rows(pin('0.7874 in', '>= 0.7862 in'), pin('20.010 mm', '>= 19.950 mm')))).toEqual([
+      'stated-twice',
+      'stated-twice',
+    ]);
+  });
+  it('with a wear limit as a change in one and as a size in the other is asked about', () => {
+    const change = row('pin', 'diameter', '20.000 mm', ', wear: { changeFromNew: 0.030 mm }');
+    expect(codes(rows(change, change))).toEqual([]);
+    expect(codes(rows(change, pin('20.000 mm', '>= 19.970 mm')))).toEqual(['stated-twice']);
+  });
+});
+
 describe('room for wear', () => {
   it('is asked about where the wear limit is the end of the new window', () => {
     const flange = (wear: string) => row('liner', 'flange thickness', '9.00..9.02 mm', `, wear: "${wear}"`);

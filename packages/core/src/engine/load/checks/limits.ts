@@ -1,4 +1,4 @@
-import type { InspectionLimit, Window } from '../../model.js';
+import type { InspectionLimit, WearLimit, Window } from '../../model.js';
 import type { BuiltLimit } from '../build/limits.js';
 import type { SheetReader } from '../reader.js';
 
@@ -20,8 +20,9 @@ const nameOf = (limit: InspectionLimit) =>
 
 function checkPair(a: BuiltLimit, b: BuiltLimit, reader: SheetReader): void {
   const both = `${b.limit.part}, ${b.limit.what}`;
+  const allowed = a.unit === b.unit ? 0 : 0.51 * (a.step + b.step);
   const [newA, newB] = [a.limit.whenNew, b.limit.whenNew];
-  if (newA !== undefined && newB !== undefined && differ(newA.window, newB.window)) {
+  if (newA !== undefined && newB !== undefined && differ(newA.window, newB.window, allowed)) {
     reader.caution(
       'stated-twice',
       b.path,
@@ -29,7 +30,7 @@ function checkPair(a: BuiltLimit, b: BuiltLimit, reader: SheetReader): void {
     );
   }
   const [wearA, wearB] = [a.limit.wear, b.limit.wear];
-  if (wearA !== undefined && wearB !== undefined && wearA.text !== wearB.text) {
+  if (wearA !== undefined && wearB !== undefined && wearsDiffer(wearA, wearB, allowed)) {
     reader.caution(
       'stated-twice',
       b.path,
@@ -40,10 +41,20 @@ function checkPair(a: BuiltLimit, b: BuiltLimit, reader: SheetReader): void {
   checkWearAgainstNew(b, a, reader);
 }
 
-/** Two prints of one figure agree where both print that end and they are equal. */
-function differ(a: Window<number>, b: Window<number>): boolean {
+/** A size and a change from new cannot be compared without the part when new: that they differ in form is worth a question. */
+function wearsDiffer(a: WearLimit, b: WearLimit, allowed: number): boolean {
+  if (a.form === 'change-from-new' && b.form === 'change-from-new')
+    return Math.abs(a.change - b.change) > Math.max(allowed, 1e-9 * a.change);
+  if (a.form === 'change-from-new' || b.form === 'change-from-new') return true;
+  return differ(a.window, b.window, allowed);
+}
+
+/** Two prints of one figure agree where both print that end and they are equal; in two units, to the rounding of both. */
+function differ(a: Window<number>, b: Window<number>, allowed: number): boolean {
   const unequal = (x: number | undefined, y: number | undefined) =>
-    x !== undefined && y !== undefined && Math.abs(x - y) > 1e-9 * Math.max(Math.abs(x), Math.abs(y));
+    x !== undefined &&
+    y !== undefined &&
+    Math.abs(x - y) > Math.max(allowed, 1e-9 * Math.max(Math.abs(x), Math.abs(y)));
   return unequal(a.low, b.low) || unequal(a.high, b.high);
 }
 

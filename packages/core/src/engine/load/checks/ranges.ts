@@ -1,6 +1,9 @@
 import type { BuiltLimit } from '../build/limits.js';
 
-/** Arithmetic of printed ranges: what parts from them give, and how that lies to a printed window. Numbers in SI, no units assumed. */
+/**
+ * Arithmetic of printed ranges: what parts from them give, and how that lies to a printed window, in SI. Subtraction of ranges only: the
+ * trade's own clearances are in `calc`, which the sheet's room may not use.
+ */
 export interface Range {
   readonly low: number;
   readonly high: number;
