@@ -75,7 +75,7 @@ class Warmth {
 }
 
 class Fold {
-  readonly #readings: MeasuredReading[] = [];
+  readonly #readings: { readonly place: string; readonly reading: MeasuredReading }[] = [];
   readonly #instruments = new Map<string, KeptInstrument>();
   readonly #checks: StandardRead[] = [];
   readonly #choices = new Map<string, TakenDecision>();
@@ -109,7 +109,8 @@ class Fold {
   }
   #measured(data: MeasuringData['measured'], entry: LogEntry): void {
     const { slot, occasion, reading, instrument } = data;
-    this.#readings.push({
+    const place = slot.slice(0, slot.lastIndexOf('/'));
+    const read: MeasuredReading = {
       slot,
       entry: entry.id,
       text: reading.text,
@@ -119,10 +120,10 @@ class Fold {
       at: entry.at,
       by: entry.person,
       ...this.#warmth.of(slot, data.temperature?.value),
-    });
-    const place = placeOfSlot(slot);
+    };
+    this.#readings.push({ place, reading: read });
     // A reading can know of a return that was struck out afterwards: it is still the newest of its place.
-    if (place !== undefined) this.#occasions.set(place, Math.max(occasion, this.#occasions.get(place) ?? 1));
+    if (occasion > (this.#occasions.get(place) ?? 0)) this.#occasions.set(place, occasion);
   }
   #returned({ feature, places }: MeasuringData['work-returned']): void {
     for (const one of new Set(places)) {
@@ -139,12 +140,11 @@ class Fold {
   done(): Measuring {
     const bySlot = new Map<string, MeasuredReading[]>();
     const before = new Map<string, MeasuredReading[]>();
-    for (const one of this.#readings) {
-      const newest = this.#occasions.get(placeOfSlot(one.slot) ?? '') ?? one.occasion;
-      const map = one.occasion === newest ? bySlot : before;
-      const list = map.get(one.slot);
-      if (list === undefined) map.set(one.slot, [one]);
-      else list.push(one);
+    for (const { place, reading } of this.#readings) {
+      const map = reading.occasion === this.#occasions.get(place) ? bySlot : before;
+      const list = map.get(reading.slot);
+      if (list === undefined) map.set(reading.slot, [reading]);
+      else list.push(reading);
     }
     return {
       bySlot,

@@ -1,5 +1,5 @@
 /** A table of text back into readings: all of it or nothing, every bad row named by its line. */
-import type { Readings, Slot, SlotReading } from '../assess/index.js';
+import type { Feature, Readings, Slot, SlotReading } from '../assess/index.js';
 import { done, type Outcome, refused, unitsOf } from '../quantity/index.js';
 import type { EntryData, NewEntry } from '../record/index.js';
 import type { Bench } from './bench.js';
@@ -24,12 +24,11 @@ export interface TableRead {
 }
 
 /** The slot that a row names, by ids or by the words of the worksheet; or what would be valid. */
-function slotOfRow(bench: Bench, { cells }: TableRow): Outcome<SlotPlace, string> {
-  const all = [...slotsOf(bench.engine).values()];
+function slotOfRow({ bench, features }: Going, { cells }: TableRow): Outcome<SlotPlace, string> {
   const feature = chosen(
     'feature',
     cells.feature,
-    [...new Set(all.map((at) => at.feature))].map((one) => ({ one, id: one.kind.id, name: one.kind.title })),
+    features.map((one) => ({ one, id: one.kind.id, name: one.kind.title })),
   );
   if (!feature.ok) return feature;
   const place = chosen(
@@ -67,6 +66,7 @@ export interface ImportStyle extends Pick<Keying, 'decimalMark'> {
 /** What has been read so far while the rows go by: the gate compares each with those above it. */
 interface Going {
   readonly bench: Bench;
+  readonly features: readonly Feature[];
   readonly style: ImportStyle;
   readonly readings: Readings;
   readonly bySlot: Map<Slot, readonly SlotReading[]>;
@@ -149,7 +149,7 @@ function record(going: Going, line: number, data: EntryData['measured'], questio
 function takeRow(going: Going, row: TableRow): string | undefined {
   const { cells, line } = row;
   if (cells.value === '' && cells['second value'] === '') return undefined;
-  const at = slotOfRow(going.bench, row);
+  const at = slotOfRow(going, row);
   if (!at.ok) return at.fault;
   const before = going.seen.get(at.value.slot);
   if (before !== undefined) return `the same reading as on line ${before}`;
@@ -176,6 +176,7 @@ export function importWorksheet(
   const bySlot = new Map(readings.bySlot);
   const going: Going = {
     bench,
+    features: [...new Set([...slotsOf(bench.engine).values()].map((at) => at.feature))],
     style,
     readings: { ...readings, bySlot },
     bySlot,
