@@ -181,7 +181,7 @@ function measuredWith({ readings }: Assessment): readonly string[] {
     .map(({ name, kind, unit, measured, resolution, id }) => {
       const checks = readings.checks.filter(({ instrument }) => instrument === id).length;
       const step = shownFigure(measured, resolution, { length: unit === 'in' ? 'in' : 'mm' });
-      return `${name} (${kind.replaceAll('-', ' ')}, reads ${step}, ${checks === 0 ? 'not held to a standard' : `held to a standard ${checks} times`})`;
+      return `${name} (${kind.replaceAll('-', ' ')}, reads ${step}, ${checks === 0 ? 'not held to a standard' : `held to a standard ${checks === 1 ? 'once' : `${checks} times`}`})`;
     });
 }
 

@@ -40,7 +40,7 @@ interface Bank {
 }
 
 /** Largest difference between neighbours that the sheet prints; undefined where it prints none. */
-export function neighbourLimit({ engine }: Assessment): { readonly step: Length; readonly from: string } | undefined {
+function neighbourLimit({ engine }: Assessment): { readonly step: Length; readonly from: string } | undefined {
   const row = engine.limits.find(
     ({ part, what }) =>
       /liner|sleeve/i.test(`${part} ${what}`) && /protru/i.test(what) && /neighbou?r|adjacent|next to/i.test(what),

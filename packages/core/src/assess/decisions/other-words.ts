@@ -10,9 +10,5 @@ export const volumeWords = (volume: number): string => formatQuantity('volume', 
 export const forceWords = (force: number, { unit }: LengthWords): string =>
   unit === 'in' ? formatQuantity('force', force, 'lbf', 1) : formatQuantity('force', force, 'N', 0);
 
-/** "cylinder 3 0.0040 in, cylinder 5 0.0020 in"; "none" of nothing. */
-export const each = (parts: readonly { readonly name: string; readonly text: string }[]): string =>
-  parts.length === 0 ? 'none' : parts.map(({ name, text }) => `${name}: ${text}`).join('; ');
-
 /** "1 head gasket", "3 shims". */
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;

@@ -20,7 +20,7 @@ import { type GapRing, type GapRule, type GapTarget, gapConflicts, gapProperty, 
 export const GAP_RINGS: readonly GapRing[] = ['top', 'second', 'oil'];
 export const ringName = (ring: GapRing): string => `${ring} ring`;
 
-export interface Filing extends GapTarget {
+interface Filing extends GapTarget {
   readonly gap: Size | undefined;
   /** Gap to stop at. */
   readonly aim: number;
@@ -40,7 +40,7 @@ export function filingAim(low: number, high: number | undefined, u: number | und
 }
 
 /** What is to be done to the ring of one cylinder. A gap that is too large stays too large. */
-export function filingOf(assessment: Assessment, ring: GapRing, target: GapTarget): Filing {
+function filingOf(assessment: Assessment, ring: GapRing, target: GapTarget): Filing {
   const gap = sizeAt(assessment, gapProperty(ring), target.place.id);
   const { low = 0, high } = target.window;
   const aim = filingAim(low, high, gap?.u);

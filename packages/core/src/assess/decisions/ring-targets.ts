@@ -24,11 +24,11 @@ export interface GapRule {
   readonly against: readonly string[];
 }
 
-export const factorOf = ({ engine }: Assessment, ring: GapRing): Stated<Ratio> | undefined =>
+const factorOf = ({ engine }: Assessment, ring: GapRing): Stated<Ratio> | undefined =>
   ring === 'oil' ? undefined : engine.machining?.ringGapFactor?.[ring];
 
 /** Printed gap of the sheet for each cylinder; undefined where it prints none for some. */
-export function printedRule(assessment: Assessment, ring: GapRing, words: LengthWords): GapRule | undefined {
+function printedRule(assessment: Assessment, ring: GapRing, words: LengthWords): GapRule | undefined {
   const places = placesOf(assessment, `ring-gap-${ring}`);
   const targets = places.flatMap((place) => {
     const asked = limitAt(assessment, gapProperty(ring), place.id, 'new');
@@ -49,7 +49,7 @@ export function printedRule(assessment: Assessment, ring: GapRing, words: Length
  * Smallest gap by factor and bore for each cylinder, with the printed largest gap above it where there is room. Undefined without a
  * factor or where a bore is not known. Source: `gapByFactor`.
  */
-export function factorRule(assessment: Assessment, ring: GapRing, words: LengthWords): GapRule | undefined {
+function factorRule(assessment: Assessment, ring: GapRing, words: LengthWords): GapRule | undefined {
   const factor = factorOf(assessment, ring);
   const places = placesOf(assessment, `ring-gap-${ring}`);
   if (factor === undefined) return undefined;

@@ -20,14 +20,14 @@ export interface SpringSeen {
 }
 
 /** Height at which a load was taken: the row says so ("load at 42.0 mm"). */
-export function testHeight(limit: InspectionLimit | undefined): Length | undefined {
+function testHeight(limit: InspectionLimit | undefined): Length | undefined {
   const words = limit?.what.match(/\bat\s+([\d.,/]+\s*(?:mm|in|inch|"))/)?.[1];
   const read = words === undefined ? undefined : parseQuantity('length', words);
   return read?.ok ? read.value.value : undefined;
 }
 
 /** Valve lift of the sheet [m]: lobe lift and rocker ratio, without lash; absent where one is not printed. */
-export function printedLift({ engine }: Assessment, kind: 'intake' | 'exhaust'): Length | undefined {
+function printedLift({ engine }: Assessment, kind: 'intake' | 'exhaust'): Length | undefined {
   const lobe = engine.cam?.lobeLift?.[kind]?.value;
   const ratio = engine.valveGear?.kind === 'overhead-bucket' ? 1 : engine.valveGear?.ratio?.value;
   if (lobe === undefined || ratio === undefined) return undefined;

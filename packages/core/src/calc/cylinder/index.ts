@@ -1,5 +1,5 @@
-export { type DeckStack, deckClearance, deckCuts } from './deck.js';
-export { type IntakeFace, intakeFace } from './milling.js';
+export { deckCuts } from './deck.js';
+export { intakeFace } from './milling.js';
 export {
   boredSize,
   cleanUpDiameter,
@@ -17,8 +17,8 @@ export {
   type NoRoom,
   strokeForRatio,
 } from './ratio.js';
-export { allocateRings, type NoRingPlan, type RingPlan } from './ring-allocation.js';
-export { GAP_TABLES, type GapFactors, type GapTable, gapFactors } from './ring-gap-table.js';
+export { allocateRings, type RingPlan } from './ring-allocation.js';
+export { GAP_TABLES } from './ring-gap-table.js';
 export { gapByFactor, gapInBore, sideClearance } from './rings.js';
 export { capVolume, creviceVolume, discArea, discVolume, frustumVolume } from './volumes.js';
 export { type CleanUp, reachAt, smallestCleanUp, type WornSection, wornSection } from './worn-profile.js';

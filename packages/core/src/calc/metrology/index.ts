@@ -28,10 +28,10 @@ export {
   studentBelow,
   studentQuantile,
 } from './distributions.js';
-export { GRADE_BASES, type GradeBasis, gradeFigure } from './gasket-grade.js';
+export { type GradeBasis, gradeFigure } from './gasket-grade.js';
 export { gaugeError } from './instrument.js';
 export { type Judgement, judge, type Question } from './judge.js';
-export { runsOneWay, stepsBetween } from './liners.js';
+export { stepsBetween } from './liners.js';
 export { EXPANSION } from './materials.js';
 export { deviation, mean, median, medianDistance, spread, squaresAboutMean } from './repeats.js';
 export { type Slip, type SlipCode, slipsOf } from './slips.js';

@@ -12,5 +12,5 @@ export { type Buckling, buckling, type Column } from './buckling.js';
 export { gapOfTravel, travelOfGap } from './collapsed-lifter.js';
 export { type LashGrowth, lashChange, thermalGrowth } from './hot-lash.js';
 export { valveLift } from './lift.js';
-export { bindMargin, openLoad, type RateFromLoads, rateFromLoads } from './spring-loads.js';
+export { bindMargin, rateFromLoads } from './spring-loads.js';
 export { type ArmTooShort, type RockerSweep, rockerSweep, type SquareAt } from './sweep.js';
