@@ -1,14 +1,17 @@
 /** Every size of the plan judged, with what is missing for those that are not there yet. */
+import type { Engine } from '../../engine/index.js';
 import type { Finding } from '../model.js';
 import type { SizeEntry } from '../sizes/index.js';
 import { againFor } from './again.js';
-import type { GeneralWear } from './general-wear.js';
+import { generalWear, type SizesByKey } from './general-wear.js';
 import { type HeldAll, heldAgainst } from './held.js';
 import type { LimitWindows } from './limit-windows.js';
 
 export interface Judging {
+  readonly engine: Engine;
   readonly limits: LimitWindows;
-  readonly wear: GeneralWear;
+  /** All sizes that are known. */
+  readonly sizes: SizesByKey;
   /** Guard band as a share of the expanded uncertainty. */
   readonly guardFactor: number;
 }
@@ -17,7 +20,7 @@ export interface Judging {
 export const findingsOf = (judging: Judging, entries: readonly SizeEntry[]): readonly Finding[] =>
   entries.map((entry) => findingOf(judging, entry));
 
-function findingOf({ limits, wear, guardFactor }: Judging, entry: SizeEntry): Finding {
+function findingOf({ engine, limits, sizes, guardFactor }: Judging, entry: SizeEntry): Finding {
   const { planned, size, missing, disagreement } = entry;
   if (size === undefined) return unread(entry);
   const { key, property, place, title, measured } = planned;
@@ -25,7 +28,8 @@ function findingOf({ limits, wear, guardFactor }: Judging, entry: SizeEntry): Fi
   const known = { planned, size, missing, needed: entry.needed, ...(disagreement !== undefined && { disagreement }) };
   const all = heldAgainst(known, windows, guardFactor);
   const verdict = all.use ?? 'no data';
-  const advice = all.byWear || disagreement !== undefined ? undefined : wear.of(planned, size.value, windows);
+  const advice =
+    all.byWear || disagreement !== undefined ? undefined : generalWear(engine, planned, size.value, windows, sizes);
   const again = againFor(known, verdict, all.near);
   const said = disagreement === undefined ? wordsOf(all) : 'readings disagree';
   const words = advice === undefined ? said : `${said}; ${advice.words}`;

@@ -4,8 +4,7 @@
  */
 import type { Engine, Window } from '../../engine/index.js';
 import { inch } from '../../quantity/index.js';
-import type { InspectionPlan, Place } from '../model.js';
-import type { PlannedSize } from '../sizes/index.js';
+import { keyOf, type PlannedSize } from '../sizes/index.js';
 import type { LimitWindow } from './limit-windows.js';
 
 interface WearRule {
@@ -15,9 +14,9 @@ interface WearRule {
     | { readonly share: number; readonly of: 'diameter' | 'stroke' }
     | { readonly amount: number }
     | { readonly timesNew: number };
-  /** From the end of the new window, else the nominal size; or from nothing, for a shape. */
+  /** From the size when new, or from nothing, for a shape. */
   readonly from: 'new' | 'nothing';
-  /** Feature whose nominal size is the diameter; the size's own when left out. */
+  /** Feature whose measured diameter counts; the size itself when left out. */
   readonly diameterOf?: string;
 }
 const perDiameter = (property: string, share: number, from: WearRule['from'], diameterOf?: string): WearRule => ({
@@ -36,7 +35,7 @@ const RULES: ReadonlyMap<string, WearRule> = new Map(
     perDiameter('pin-bore.diameter', 0.0005, 'new'),
     perDiameter('small-end-bore.diameter', 0.0005, 'new'),
     perDiameter('main-bearing.clearance', 0.0005, 'new', 'main-journal'),
-    perDiameter('rod-bearing.clearance', 0.0005, 'new', 'big-end-bore'),
+    perDiameter('rod-bearing.clearance', 0.0005, 'new', 'crankpin'),
     perDiameter('main-journal.out-of-round', 0.0004, 'nothing', 'main-journal'),
     perDiameter('crankpin.out-of-round', 0.0004, 'nothing', 'crankpin'),
     { property: 'main-journal.taper', allowed: { timesNew: 2 }, from: 'nothing' } as const,
@@ -57,36 +56,54 @@ export interface Advice {
   readonly source: string;
 }
 
-/** The general rule on one engine. */
-export class GeneralWear {
-  readonly #engine: Engine;
-  readonly #diameters = new Map<string, number>();
+/** What is measured, by the key of the size. */
+export type SizesByKey = ReadonlyMap<string, { readonly value: number }>;
 
-  constructor(engine: Engine, plan: InspectionPlan) {
-    this.#engine = engine;
-    for (const { kind, places } of plan.features)
-      for (const { id, expected } of places)
-        if (expected !== undefined) this.#diameters.set(`${kind.id}/${id}`, expected.nominal);
-  }
+/** Size when new, toward the end at which wear begins: as printed; of a bore else the nominal one of the sheet. */
+function newSize(
+  engine: Engine,
+  { property, sense }: PlannedSize,
+  fresh: Window<number> | undefined,
+): number | undefined {
+  const printed = sense === 'shaft' ? fresh?.low : fresh?.high;
+  return printed ?? (property === 'cylinder-bore.diameter' ? engine.crankTrain.bore?.value : undefined);
+}
 
-  /** What the rule says of a size; undefined where it has none, or where the size when new is not known. */
-  of({ property, place, sense }: PlannedSize, value: number, windows: readonly LimitWindow[]): Advice | undefined {
-    const rule = RULES.get(property);
-    if (rule === undefined) return undefined;
-    const fresh = windows.find(({ against }) => against === 'new')?.window;
-    const shrinks = sense === 'shaft';
-    const start = rule.from === 'nothing' ? 0 : ((shrinks ? fresh?.low : fresh?.high) ?? place.expected?.nominal);
-    const allowed = this.#allowed(rule, place, fresh);
-    if (start === undefined || allowed === undefined) return undefined;
-    const worn = shrinks ? start - value : value - start;
-    return { words: `${worn <= allowed ? 'within' : 'beyond'} a ${NAME}, as advice`, source: SOURCE };
-  }
+/** What the general rule says of a size; undefined where it has none, or where it starts from a size when new that is not known. */
+export function generalWear(
+  engine: Engine,
+  planned: PlannedSize,
+  value: number,
+  windows: readonly LimitWindow[],
+  sizes: SizesByKey,
+): Advice | undefined {
+  const rule = RULES.get(planned.property);
+  if (rule === undefined) return undefined;
+  const fresh = windows.find(({ against }) => against === 'new')?.window;
+  const start = rule.from === 'nothing' ? 0 : newSize(engine, planned, fresh);
+  const allowed = allowedBy(rule, engine, planned, value, fresh, sizes);
+  if (start === undefined || allowed === undefined) return undefined;
+  const worn = planned.sense === 'shaft' ? start - value : value - start;
+  return { words: `${worn <= allowed ? 'within' : 'beyond'} a ${NAME}, as advice`, source: SOURCE };
+}
 
-  #allowed({ allowed, diameterOf }: WearRule, place: Place, fresh: Window<number> | undefined): number | undefined {
-    if ('amount' in allowed) return allowed.amount;
-    if ('timesNew' in allowed) return fresh?.high === undefined ? undefined : allowed.timesNew * fresh.high;
-    const own = diameterOf === undefined ? place.expected?.nominal : this.#diameters.get(`${diameterOf}/${place.id}`);
-    const length = allowed.of === 'stroke' ? this.#engine.crankTrain.stroke?.value : own;
-    return length === undefined ? undefined : allowed.share * length;
-  }
+function allowedBy(
+  { allowed, diameterOf }: WearRule,
+  engine: Engine,
+  planned: PlannedSize,
+  value: number,
+  fresh: Window<number> | undefined,
+  sizes: SizesByKey,
+): number | undefined {
+  if ('amount' in allowed) return allowed.amount;
+  if ('timesNew' in allowed) return fresh?.high === undefined ? undefined : allowed.timesNew * fresh.high;
+  const diameter = diameterOf === undefined ? value : diameterAt(planned, diameterOf, sizes);
+  const length = allowed.of === 'stroke' ? engine.crankTrain.stroke?.value : diameter;
+  return length === undefined ? undefined : allowed.share * length;
+}
+/** Diameter of the shaft or hole that a size goes by, as measured at its own place. */
+function diameterAt({ ways }: PlannedSize, feature: string, sizes: SizesByKey): number | undefined {
+  const figures = ways.flatMap((way) => way.figures);
+  const at = figures.find(({ place }) => place.kind.id === feature)?.place.place.id;
+  return at === undefined ? undefined : sizes.get(keyOf(`${feature}.diameter`, at))?.value;
 }

@@ -92,22 +92,33 @@ export function heldAgainst(known: KnownSize, windows: readonly LimitWindow[], g
   let asNew: VerdictWord | undefined;
   let use: VerdictWord | undefined;
   let worn = false;
-  let closest: Found | undefined;
+  let nearNew: Found | undefined;
+  let nearUse: Found | undefined;
   for (const one of windows) {
     const found = judged(known, one.window, guardFactor);
-    if (found.judgement.verdict === 'near' && (closest === undefined || farther(found.judgement, closest.judgement)))
-      closest = found;
     const row = new HeldSize(one, found);
     held.push(row);
     if (one.against === 'new') {
       asNew = graver(asNew, row.verdict);
+      nearNew = nearer(nearNew, found);
       continue;
     }
     use = graver(use, row.verdict);
     worn ||= row.verdict === 'out' && isWorn(known, row);
-    if (one.openEnd !== undefined) use = graver(use, judged(known, one.openEnd, guardFactor).judgement.verdict);
+    nearUse = nearer(nearUse, found);
+    if (one.openEnd === undefined) continue;
+    const other = judged(known, one.openEnd, guardFactor);
+    use = graver(use, other.judgement.verdict);
+    nearUse = nearer(nearUse, other);
   }
-  return { held, asNew, use: use ?? asNew, byWear: use !== undefined, worn, near: closest?.of };
+  const byWear = use !== undefined;
+  return { held, asNew, use: use ?? asNew, byWear, worn, near: (byWear ? nearUse : nearNew)?.of };
+}
+
+/** Of values in their guard bands the one nearer to its limit. */
+function nearer(before: Found | undefined, found: Found): Found | undefined {
+  if (found.judgement.verdict !== 'near') return before;
+  return before === undefined || farther(found.judgement, before.judgement) ? found : before;
 }
 
 /** Whether it went out at the end toward which it wears. */
