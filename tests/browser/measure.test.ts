@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   accessibilityFaults,
   type Bench,
+  benchControls,
   expectFits,
   expectQuiet,
   laptop,
@@ -128,7 +129,7 @@ describe('measuring an engine', () => {
 
     await cell(page, '7/top-thrust').focus();
     await page.keyboard.press('Enter');
-    await page.getByRole('button', { name: /^Strike out bore of cylinder 7, top.*misread$/ }).focus();
+    await page.getByRole('button', { name: /^Strike out cylinder 7, top, thrust direction.*misread$/ }).focus();
     await page.keyboard.press('Enter');
     await page.locator('[data-slot="cylinder-bore/7/top-thrust"]').waitFor();
     await page.getByText('47 of 48 read').waitFor();
@@ -140,6 +141,147 @@ describe('measuring an engine', () => {
     expect(await armed(page)).toBe('cylinder-bore/7/top-thrust');
     await page.goto(`${engine}/record`);
     await page.getByText('struck out: misread').waitFor();
+    expectQuiet(device);
+  });
+
+  it('keeps a gauge, holds it against a standard at start and end, and takes a second reading without showing the first', async () => {
+    const device = await bench.device(laptop);
+    const { page } = device;
+    const engine = await standSheet(page, engines.v8);
+    await page.goto(`${engine}/measure`);
+    await page.getByText('Keep a gauge').click();
+    await page.getByLabel('What you call it').fill('old bore gauge');
+    await page.getByLabel('It reads in').selectOption('in');
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    const gauge = page.getByRole('article', { name: 'old bore gauge' });
+    await gauge.getByText('never checked against a standard').waitFor();
+    const check = async (moment: string, read: string) => {
+      await gauge.getByLabel('When').selectOption(moment);
+      await gauge.getByLabel('Standard, in').fill('4.0000');
+      await gauge.getByLabel('It reads, in').fill(read);
+      await gauge.getByRole('button', { name: 'Record the check' }).click();
+    };
+    await gauge.getByText('Hold it against a standard').click();
+    await check('start', '4.0001');
+    await gauge.getByText(/reads 0\.0001 in high/).waitFor();
+    await check('end', '4.0004');
+    // 4.0004 − 4.0001 on the same standard.
+    await gauge.getByText(/drifted 0\.0003 in up/).waitFor();
+    await page.getByLabel(/^Room/).fill('22.5');
+    await page.getByRole('button', { name: 'Note it' }).click();
+    await page.getByText('Holds now: room 22.5 °C.').waitFor();
+    await picture(page, 'measure-gauges-laptop', true);
+    expect(await accessibilityFaults(page)).toEqual([]);
+
+    await page.goto(`${engine}/measure/cylinder-bore`);
+    await page.getByRole('button', { name: 'Read. Begin' }).click();
+    await page.getByText('4 places, old bore gauge').waitFor();
+    await page.waitForTimeout(BETWEEN);
+    await key(page, '3.8821');
+    await cell(page, '1/top-thrust').click();
+    await page.getByText('Read by Ada', { exact: false }).waitFor();
+    await page.keyboard.press('a');
+    await page.getByText('again, the first is hidden', { exact: false }).waitFor();
+    expect(await cell(page, '1/top-thrust').textContent()).toBe('hidden');
+    expect(await page.locator('.drawing').textContent()).not.toContain('3.8821');
+    await key(page, '3.8823');
+    expect(await cell(page, '1/top-thrust').textContent()).toContain('3.8823');
+    await page.getByText('×2').waitFor();
+    expectQuiet(device);
+  });
+
+  it('has number keys for gloves on a phone, with slot and result in sight above them', async () => {
+    const device = await bench.device(phone, { touch: true });
+    const { page } = device;
+    const engine = await standSheet(page, engines.v8);
+    await page.goto(`${engine}/measure/cylinder-bore`);
+    await page.getByRole('button', { name: 'Read. Begin' }).tap();
+    await page.getByRole('button', { name: 'Number keys' }).tap();
+    for (const digit of '98.612') await page.locator(`[data-key="${digit === '.' ? 'decimal point' : digit}"]`).tap();
+    await page.locator('[data-bench-control="record"]').tap();
+    await page.locator('[data-slot="cylinder-bore/1/top-axial"]').waitFor();
+    await picture(page, 'worksheet-pad-phone');
+    const controls = await benchControls(page);
+    for (const { name, width, height } of controls)
+      expect(Math.min(width, height), name).toBeGreaterThanOrEqual(name.startsWith('key ') ? 96 : 126);
+    const field = await page.locator('[data-armed]').boundingBox();
+    const nought = await page.locator('[data-key="0"]').boundingBox();
+    expect(field?.y).toBeGreaterThanOrEqual(0);
+    expect((nought?.y ?? 0) + (nought?.height ?? 0)).toBeLessThanOrEqual(phone.height);
+    expect(await accessibilityFaults(page)).toEqual([]);
+    for (const narrow of [
+      { width: 320, height: 640 },
+      { width: 640, height: 360 },
+    ]) {
+      await page.setViewportSize(narrow);
+      await expectFits(page);
+    }
+    expectQuiet(device);
+  });
+
+  it('takes what a gauge types without Enter, after a silence', async () => {
+    const device = await bench.device(laptop);
+    const { page } = device;
+    const engine = await standSheet(page, engines.v8);
+    await page.goto(`${engine}/measure/cylinder-bore`);
+    await page.getByRole('button', { name: 'Read. Begin' }).click();
+    await page.getByRole('button', { name: 'Gauge types' }).click();
+    await page.waitForTimeout(BETWEEN);
+    await page.keyboard.insertText('98.612');
+    await page.locator('[data-slot="cylinder-bore/1/top-axial"]').waitFor();
+    await page.waitForTimeout(BETWEEN);
+    await page.keyboard.type('98.613');
+    await page.keyboard.press('Tab');
+    await page.locator('[data-slot="cylinder-bore/1/middle-thrust"]').waitFor();
+    expect(await cell(page, '1/top-axial').textContent()).toBe('98.613');
+    expectQuiet(device);
+  });
+
+  it('loads a filled table whole or not at all, with every bad line named', async () => {
+    const device = await bench.device(laptop);
+    const { page } = device;
+    const engine = await standSheet(page, engines.v8);
+    await page.goto(`${engine}/measure/cylinder-bore`);
+    await page.getByRole('button', { name: 'Read. Begin' }).click();
+    await page.getByText('As a table (CSV)').click();
+    const saved = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save this sheet as CSV' }).click();
+    expect((await saved).suggestedFilename()).toMatch(/cylinder-bores\.csv$/);
+    const head = 'feature,place,reading,value,unit';
+    const load = (rows: readonly string[]) =>
+      page
+        .getByLabel('Load a filled CSV')
+        .setInputFiles({ name: 'bores.csv', mimeType: 'text/csv', buffer: Buffer.from([head, ...rows].join('\r\n')) });
+    await load(['cylinder-bore,1,top-thrust,98.612,mm', 'cylinder-bore,11,top-thrust,98.612,mm']);
+    await page.getByText(/^Line 3: place "11" is not known/).waitFor();
+    await page.getByText('0 of 48 read').waitFor();
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await load(['cylinder-bore,1,top-thrust,98.612,mm', 'cylinder-bore,1,top-axial,98.613,mm']);
+    await page.getByText('2 of 48 read').waitFor();
+    expectQuiet(device);
+  });
+
+  it('measures again what came back from the shop, with the old readings beside it', async () => {
+    const device = await bench.device(laptop);
+    const { page } = device;
+    const engine = await standSheet(page, engines.v8);
+    await page.goto(`${engine}/measure/crank-end-float`);
+    await page.getByRole('button', { name: 'Read. Begin' }).click();
+    await page.waitForTimeout(BETWEEN);
+    await page.keyboard.type('0.15');
+    await page.keyboard.press('Enter');
+    await page.getByText('all read').waitFor();
+    // Printed: 0.09 to 0.24 mm new, 0.36 mm worn.
+    await page.locator('[data-finding="crank-end-float.float"] [data-verdict="in"]').waitFor();
+    await page.getByText('Work came back: crankshaft').click();
+    await page.getByRole('button', { name: 'new part' }).click();
+    await page.getByRole('button', { name: 'crankshaft came back' }).click();
+    await page.getByText('0 of 1 read').waitFor();
+    await page.getByText('As it was before the work').click();
+    await page
+      .getByText(/0\.15 mm/)
+      .first()
+      .waitFor();
     expectQuiet(device);
   });
 });

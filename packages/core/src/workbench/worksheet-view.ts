@@ -8,7 +8,7 @@ import { gaugesFor, instrumentView } from './instrument-view.js';
 import { measureCautions } from './measure-cautions.js';
 import type { Cell, ShownIn, WorksheetRow, WorksheetView } from './measure-views.js';
 import { shownUnit } from './shown-figures.js';
-import { slotAt, slotName } from './slot-names.js';
+import { slotAt } from './slot-names.js';
 import type { Progress } from './views.js';
 import { disagrees, findingsOf, worksheetFigure } from './worksheet-figure.js';
 
@@ -18,6 +18,8 @@ export interface WorksheetOptions extends Shown {
   readonly today: string;
   /** Slot that the person chose; absent: the first one that is empty. */
   readonly current?: Slot;
+  /** Slot whose place is drawn when none is current: the one that was read last. */
+  readonly about?: Slot;
   /** Slot read again without seeing the first. */
   readonly hidden?: Slot;
   /** Gauge in hand; absent: the one used last on this sheet, else the first that can read it. */
@@ -34,7 +36,8 @@ export function worksheetView(bench: Bench, feature: string, options: WorksheetO
   const isRead = (slot: Slot) => assessment.readings.bySlot.has(slot);
   const progress = sheetProgress(assessment, found);
   const current = options.current ?? order.find((slot) => !isRead(slot));
-  const place = places.find((one) => current?.startsWith(`${kind.id}/${one.id}/`)) ?? places[0];
+  const drawn = current ?? options.about;
+  const place = places.find((one) => drawn?.startsWith(`${kind.id}/${one.id}/`)) ?? places[0];
   const inHand = gaugeInHand(assessment, found, options.instrument);
   const shown = (one: Instrument) => instrumentView(one, assessment.readings, options.today);
   return {
@@ -90,6 +93,12 @@ function gaugeInHand(assessment: Assessment, feature: Feature, chosen: string | 
   return able.find((one) => one.id === (chosen ?? used)) ?? able.find((one) => one.kind === usual);
 }
 
+/** "top, 18 mm below the deck, along the crank" is "top, along the crank" at the bench; the head of its column has the rest. */
+function withoutDetail(name: string): string {
+  const parts = name.split(', ');
+  return parts.length > 2 ? `${parts[0]}, ${parts.at(-1)}` : name;
+}
+
 function rowOf(
   bench: Bench,
   assessment: Assessment,
@@ -106,7 +115,7 @@ function rowOf(
     const given = givenBy(bench, last?.entry);
     return {
       slot,
-      name: slotName(bench.engine, slot),
+      name: place.stations.length === 1 ? place.name : `${place.name}, ${withoutDetail(station.name)}`,
       state: last === undefined ? 'empty' : disagrees(readings, findings, slot) ? 'disagrees' : 'read',
       ...(last && slot !== hidden && { text: last.text }),
       ...(given && { given }),

@@ -26,7 +26,7 @@ const longest = 12;
 export function pressKey(buffer: KeyBuffer, key: string, sign = false): Keyed {
   if (key === 'Backspace') return { buffer: withoutLast(buffer) };
   if (key === 'Clear') return { buffer: emptyBuffer };
-  if (key === ' ' || key === '+') return { buffer };
+  if (/^[\s+]$/.test(key)) return { buffer };
   const complaint = complaintFor(buffer, key, sign);
   if (complaint) return { buffer, complaint };
   if (/\p{L}|["″°]/u.test(key)) return { buffer: { ...buffer, letters: buffer.letters + key } };

@@ -10,12 +10,34 @@ const RANK = ['out', 'check again', 'near', 'in', 'no data'] as const;
 export const tellingFinding = ({ findings }: WorksheetRow): FindingView | undefined =>
   [...findings].sort((a, b) => RANK.indexOf(a.verdict) - RANK.indexOf(b.verdict))[0];
 
-/** What was recorded last, read back with its verdict, and the way to strike it out or to take it again. */
+function lastOf({ view, last, repeat }: SheetDesk) {
+  const row = view.rows.find((one) => one.cells.some((cell) => cell.slot === last));
+  const cell = row?.cells.find((one) => one.slot === last);
+  return row && cell?.text && cell.given && !repeat ? { row, cell, given: cell.given } : undefined;
+}
+
+/** What was recorded last, read back with its verdict; one too near to call is asked for again at once. */
 export function LastReading({ desk }: { readonly desk: SheetDesk }) {
-  const row = desk.view.rows.find((one) => one.cells.some((cell) => cell.slot === desk.last));
-  const cell = row?.cells.find((one) => one.slot === desk.last);
-  if (!row || !cell?.text || !cell.given || desk.repeat) return null;
-  return <Told key={cell.given.entry} desk={desk} row={row} cell={cell} />;
+  const told = lastOf(desk);
+  return told ? <Told key={told.given.entry} desk={desk} row={told.row} cell={told.cell} /> : null;
+}
+
+/** The way to strike out what was recorded last, well away from the button that records. */
+export function StrikeLast({ desk }: { readonly desk: SheetDesk }) {
+  const told = lastOf(desk);
+  if (!told) return null;
+  const { cell, given } = told;
+  return (
+    <div className="strike-last">
+      <span>
+        {cell.name} <strong>{cell.text}</strong>
+      </span>
+      <StrikeReading
+        words={`${cell.name}, ${cell.text}`}
+        strike={(reason) => desk.strike(cell.slot, given.entry, reason)}
+      />
+    </div>
+  );
 }
 
 interface ToldProps {
@@ -32,19 +54,17 @@ function Told({ desk, row, cell }: ToldProps) {
     <section className="last" aria-live="polite" data-last={cell.slot}>
       {finding && <VerdictMark verdict={finding.verdict} {...(finding.nearEnd ? { nearEnd: finding.nearEnd } : {})} />}
       <p className="last-words">
-        <strong>{cell.text}</strong> <span>{cell.name}</span>
-        {finding && <span className="last-finding">{findingWords(finding)}</span>}
+        <strong>{cell.text}</strong>
+        <span className="only-read">{cell.name}</span>
+        <span className="last-finding">
+          {row.name}
+          {finding && `: ${findingWords(finding)}`}
+        </span>
       </p>
       {again && (
         <button type="button" className="button" onClick={() => desk.again(again.slot)}>
           Too near to call: take it again without seeing the first
         </button>
-      )}
-      {cell.given && (
-        <StrikeReading
-          words={`${cell.name}, ${cell.text}`}
-          strike={(reason) => desk.strike(cell.slot, cell.given?.entry ?? '', reason)}
-        />
       )}
     </section>
   );

@@ -71,7 +71,7 @@ export function OneFinding({
           <span>
             {finding.title} <strong>{finding.value}</strong> {finding.doubt}
           </span>
-          {finding.value !== '' && <span>{limitWords(finding)}</span>}
+          <span>{limitWords(finding)}</span>
           <span>{[finding.distance, finding.words].filter(Boolean).join(', ')}</span>
         </span>
       </summary>
@@ -104,6 +104,5 @@ export function OneFinding({
 }
 
 export function limitWords({ limit, wearLimit }: FindingView): string {
-  if (limit === '' && wearLimit === undefined) return 'no limit printed';
   return [limit && `new ${limit}`, wearLimit && `wear limit ${wearLimit}`].filter(Boolean).join('; ');
 }

@@ -26,7 +26,7 @@ export function SheetList({ job, view }: SheetListProps) {
             job={job}
             area={area}
             sheets={area.sheets.filter((sheet) => !vanishing.includes(sheet))}
-            open={area.sheets.some((sheet) => sheet.feature === view.next?.feature)}
+            open={area.sheets.some((sheet) => !vanishing.includes(sheet) && sheet.feature === view.next?.feature)}
           />
         ))}
       </div>

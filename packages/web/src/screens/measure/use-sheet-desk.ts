@@ -53,10 +53,11 @@ export function useSheetDesk(
         shownWidth,
         today: today(),
         ...(current !== undefined && { current }),
+        ...(last !== undefined && { about: last }),
         ...(repeat !== undefined && { hidden: repeat }),
         ...(gauge !== undefined && { instrument: gauge }),
       }),
-    [bench, feature, shownIn, shownWidth, current, repeat, gauge],
+    [bench, feature, shownIn, shownWidth, current, last, repeat, gauge],
   );
   if (view === undefined) return undefined;
   const slot = view.current;

@@ -7,7 +7,7 @@ import { BenchScreen, type OpenJob, Said, useBench, useRecord, WithJob } from '.
 import { AllRead } from './all-read.js';
 import { CameBack } from './came-back.js';
 import { EntryDesk } from './entry-desk.js';
-import { LastReading } from './last-reading.js';
+import { LastReading, StrikeLast } from './last-reading.js';
 import { PlaceFindings } from './place-findings.js';
 import { SheetGrid } from './sheet-grid.js';
 import { SlotRead } from './slot-read.js';
@@ -62,6 +62,7 @@ function Sheet({ open, bench, desk }: SheetProps) {
       </div>
       <div className="sheet-table">
         <Progress {...view.progress} />
+        <StrikeLast desk={desk} />
         <SheetGrid view={view} choose={choose} {...(slot ? { current: slot } : {})} />
         <p className="field-hint">
           {view.how} <em>{view.condition}.</em>
