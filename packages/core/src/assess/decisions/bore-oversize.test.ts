@@ -213,6 +213,13 @@ stock:
     expect(alternativeOf(decision, 'as-is')).toMatchObject({ verdict: 'in', orders: [], buys: [] });
   });
 
+  it('is nothing for bores that were bored before and suit their pistons, though past the printed standard size', () => {
+    const sizes = { 'cylinder-bore': '100.512 mm', 'piston-skirt': '100.472 mm' };
+    const decision = decisionOf(assessed(engine(''), sizes), 'bore-oversize');
+    expect(decision.recommended).toBe('as-is');
+    expect(alternativeOf(decision, 'as-is').against[0]).toContain('Bored before');
+  });
+
   it('does not call the bores good while a piston is not measured', () => {
     const pistons = { 'piston-skirt/1': '99.972 mm', 'piston-skirt/2': '99.972 mm', 'piston-skirt/3': '99.972 mm' };
     const decision = decisionOf(assessed(engine(''), { 'cylinder-bore': '100.030 mm', ...pistons }), 'bore-oversize');

@@ -7,6 +7,7 @@ import { boreAsIs, wornOut } from './bore-as-is.js';
 import { type Boring, cutOf } from './bore-cut.js';
 import { boreOrder, cleanUpAllowance } from './bore-orders.js';
 import type { BoreTarget } from './bore-targets.js';
+import { cutBefore } from './cut-before.js';
 import { blocked, type Decider, decided, notMeasured, placesOf, placesText, possible, waiting } from './decision.js';
 import { middle } from './judged.js';
 import type { LengthWords } from './length-words.js';
@@ -40,14 +41,15 @@ function choose(boring: Boring): Decision {
   const { assessment, words, sets, standard } = boring;
   const oversizes = sets.map(({ oversize }) => oversize);
   const bores = wornBores(assessment, standard, oversizes);
+  const bored = cutBefore(assessment, 'cylinder-bore', 'hole', oversizes) > 0;
   const cuts = sets.filter(({ oversize }) => oversize > 0).map((set) => cutTo(boring, set, bores));
   const sure = cuts.filter(({ alternative }) => alternative.verdict !== 'near').map(({ alternative }) => alternative);
   const unsure = cuts.filter(({ alternative }) => alternative.verdict === 'near').map(({ alternative }) => alternative);
   const alternatives = [
-    boreAsIs(assessment, words),
+    boreAsIs(assessment, bored, words),
     ...sure,
     ...unsure,
-    ...someBores(boring, bores, wornOut(assessment)),
+    ...someBores(boring, bores, wornOut(assessment, bored)),
   ];
   const allowance = cleanUpAllowance(assessment);
   return decided(QUESTION, {

@@ -1,21 +1,30 @@
 /** Keeping the journals: polish only, where each is inside its limits for size, roundness and taper. */
 import type { Alternative, Assessment } from '../model.js';
 import type { Group } from './bearings-of.js';
-import { blocked, figure, possible, worstVerdict } from './decision.js';
+import { blocked, possible, worstVerdict } from './decision.js';
 import type { LengthWords } from './length-words.js';
+import { undersizeText } from './shell-walls.js';
+import { worstFigures } from './worst-figures.js';
 
-export function crankAsIs({ engine, findings }: Assessment, group: Group, words: LengthWords): Alternative {
-  const own = findings.filter(({ property, held }) => held.length > 0 && property.startsWith(`${group.journal}.`));
+/** The printed diameters hold for a standard crank: one that was `ground` before is judged by shape, and by its clearance when shells are chosen. */
+export function crankAsIs(
+  { engine, findings }: Assessment,
+  group: Group,
+  ground: number,
+  words: LengthWords,
+): Alternative {
+  const own = findings.filter(
+    ({ property, held }) =>
+      held.length > 0 &&
+      property.startsWith(`${group.journal}.`) &&
+      !(ground > 0 && property === `${group.journal}.diameter`),
+  );
   const verdict = worstVerdict(own.map((one) => one.verdict));
-  const sized = own.flatMap(({ size, title, placeName }) => (size === undefined ? [] : [{ size, title, placeName }]));
   const named = {
     id: 'as-is',
     words: `Polish the ${group.journals} and keep their size`,
     verdict,
-    figures: [...new Set(sized.map(({ title }) => title))].map((title) => {
-      const worst = sized.filter((one) => one.title === title).reduce((a, b) => (b.size.value > a.size.value ? b : a));
-      return figure(`Largest ${title}`, `${words.sure(worst.size.value, worst.size.u)}, ${worst.placeName}`);
-    }),
+    figures: worstFigures(own, words),
   };
   const against = [
     ...own
@@ -33,5 +42,6 @@ export function crankAsIs({ engine, findings }: Assessment, group: Group, words:
     ...(finish === undefined ? {} : { finish }),
     notes: ['In the sense of rotation last. Take nothing off the size.'],
   };
-  return possible({ ...named, orders: [order] });
+  const before = `Ground before to ${undersizeText(ground, words)}: shape decides, and the clearance with such shells.`;
+  return possible({ ...named, orders: [order], against: ground > 0 ? [before] : [] });
 }

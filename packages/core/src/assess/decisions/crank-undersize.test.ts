@@ -48,6 +48,21 @@ describe('the undersize of a crank', () => {
     expect(alternativeOf(decision, 'as-is').orders[0]).toMatchObject({ operation: 'polish', places: [] });
   });
 
+  it('of one that was ground before is judged by shape, not by the printed standard size', () => {
+    const decision = decisionOf(
+      assessed(crank(), { 'main-journal': '69.714 mm', ...HOUSINGS }),
+      'crank-undersize',
+      'main',
+    );
+    expect(decision.recommended).toBe('as-is');
+    expect(alternativeOf(decision, 'as-is').against[0]).toContain('Ground before to 0.250 mm undersize');
+  });
+
+  it('is not kept for being worn to somewhere between standard and an undersize', () => {
+    const decision = decisionOf(assessed(crank(), { 'main-journal': '69.800 mm' }), 'crank-undersize', 'main');
+    expect(alternativeOf(decision, 'as-is').possible).toBe(false);
+  });
+
   it('goes by the printed journal less the undersize while the housings are not measured', () => {
     const decision = decisionOf(assessed(crank(), { 'main-journal': '69.900 mm' }), 'crank-undersize', 'main');
     expect(figureOf(decision, 'grind-250', 'Ground size')).toBe('69.705..69.725 mm');
@@ -108,6 +123,9 @@ stock:
         const worst = 69.9 - Math.max(...worn) / 100 - 0.05;
         const spare = (step: number) => worst - (75.005 - 2 * (2.512 + step * 0.05) - 0.017);
         fc.pre(steps.every((step) => Math.abs(spare(step)) > 0.008));
+        // Not a crank that was ground to one of these before: 69.930 to 69.975 less the undersize.
+        const kept = (step: number) => worn.every((off) => Math.abs(69.9 - off / 100 + step * 0.1 - 69.9525) < 0.024);
+        fc.pre(!steps.some(kept));
         const best = Math.min(...steps.filter((step) => spare(step) > 0));
         expect(decision.recommended).toBe(Number.isFinite(best) ? `grind-${best * 100}` : undefined);
       }),

@@ -4,7 +4,7 @@
  */
 import { slotOf } from '../features/index.js';
 import type { Assessment, FeatureKind, Place, Station } from '../model.js';
-import { Blend, doubtOf } from '../sizes/causes.js';
+import { Blend } from '../sizes/causes.js';
 import { type Bench, benchOf, type Corrected, correctedReading, type Spot, spotOf } from '../sizes/index.js';
 import { featureOf } from './decision.js';
 
@@ -62,7 +62,7 @@ function sum(terms: readonly Term[]): Sure {
     blend.add(factor, reading);
     value += factor * reading.value;
   }
-  return { value, u: doubtOf(blend.causes()), terms };
+  return { value, u: blend.doubt(), terms };
 }
 
 /** Values at the stations of a feature's place of that name that have a reading. */

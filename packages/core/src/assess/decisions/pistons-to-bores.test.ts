@@ -66,7 +66,10 @@ describe('pistons to bores', () => {
     const stock = `stock:\n  pistons:\n    - { id: a, name: piston, oversize: standard, skirt: 79.968..79.972 mm }\n    - { id: b, name: piston, oversize: standard, skirt: 79.998..80.002 mm }\n`;
     const withStock = four(`crankTrain: { bore: 80 mm, stroke: 90 mm }\n${WINDOW}${stock}`);
     const decision = decide(assessed(withStock, { ...bores(10, 10, 40, 10), ...pistons(70, 70, 70, 60) }));
-    expect(decision.recommended).toBeUndefined();
+    expect(decision.recommended).toBe('fewest-bought');
+    expect(alternativeOf(decision, 'fewest-bought').buys).toEqual([
+      { part: 'piston', size: 'standard, 79.998..80.002 mm', count: 1, for: 'cylinder 3' },
+    ]);
     expect(alternativeOf(decision, 'least-spread').against).toEqual([
       'No piston gives the clearance asked for in cylinder 3.',
     ]);

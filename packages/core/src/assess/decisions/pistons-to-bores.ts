@@ -20,6 +20,7 @@ import {
 import { closed, judged, middle } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import { type BorePlace, pistonPlaces, type TaggedPiston } from './piston-places.js';
+import { fewestBought } from './pistons-bought.js';
 import { clearanceIn, helpfulPiston, pistonsFor } from './pistons-search.js';
 
 const QUESTION = {
@@ -54,7 +55,9 @@ export const pistonsToBores: Decider = (assessment, words) => {
           against: [shortOf(bores, pistons, found.fault.places, found.fault.parts)],
         }),
   );
-  const alternatives = [...best.toSorted(byVerdict), tagged];
+  const served = plans.some(({ found }) => found.ok);
+  const bought = served ? undefined : fewestBought(assessment, bores, pistons, words);
+  const alternatives = [...best.toSorted(byVerdict), ...(bought === undefined ? [] : [bought]), tagged];
   return [
     decided(QUESTION, {
       alternatives,
