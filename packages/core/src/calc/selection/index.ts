@@ -13,8 +13,23 @@ export {
 export { type MassGroups, type MassPairs, massGroups, massPairs, type TooFewParts } from './mass-groups.js';
 export { type Option, type OptionPlan, type OptionSearch, searchOptions } from './option-search.js';
 export { type Goal, type NoPartsPlan, type PartsInput, type PartsPlan, partsToPlaces } from './parts-to-places.js';
-export { partsWithShop, type ShopInput, type ShopPlan, type ShopSize, type ShopSource } from './parts-with-shop.js';
-export { type ShellClass, type ShellPair, type ShellPosition, type ShellsInput, type ShellsPlan, shellsToJournals, type ThickerHalf } from './shells-to-journals.js';
+export {
+  partsWithShop,
+  type ShopInput,
+  type ShopPlan,
+  type ShopSize,
+  type ShopSource,
+  type ShopWindow,
+} from './parts-with-shop.js';
+export {
+  type ShellClass,
+  type ShellPair,
+  type ShellPosition,
+  type ShellsInput,
+  type ShellsPlan,
+  shellsToJournals,
+  type ThickerHalf,
+} from './shells-to-journals.js';
 export { chooseShim } from './shim-choice.js';
 export { planShims } from './shim-pool.js';
 export { allStacks, distinctStacks, type Stack } from './shim-stacks.js';

@@ -17,7 +17,13 @@ export interface ShopInput {
   readonly budget?: number;
   readonly target: Length;
   /** Fits accepted, ends included. */
-  readonly window: { readonly low: Length; readonly high: Length };
+  readonly window: ShopWindow;
+  /** Fits accepted at each place, where they differ from place to place; left out: `window` at all. */
+  readonly windows?: readonly ShopWindow[];
+}
+export interface ShopWindow {
+  readonly low: Length;
+  readonly high: Length;
 }
 export type ShopSource =
   | { readonly kind: 'stock'; readonly index: number }
@@ -50,13 +56,14 @@ interface Table {
 
 const deviationOf = (input: ShopInput, place: Length, part: Length): number =>
   Math.abs(toNm(place - part) - toNm(input.target));
-function fitsAt(input: ShopInput, place: Length, part: Length): boolean {
-  const fit = toNm(place - part);
-  return toNm(input.window.low) <= fit && fit <= toNm(input.window.high);
+function fitsAt(input: ShopInput, row: number, part: Length): boolean {
+  const fit = toNm(input.places[row]! - part);
+  const { low, high } = input.windows?.[row] ?? input.window;
+  return toNm(low) <= fit && fit <= toNm(high);
 }
 
-function bestBuy(input: ShopInput, place: Length): number | undefined {
-  const fitting = [...input.shop.entries()].filter(([, { size }]) => fitsAt(input, place, size));
+function bestBuy(input: ShopInput, place: Length, row: number): number | undefined {
+  const fitting = [...input.shop.entries()].filter(([, { size }]) => fitsAt(input, row, size));
   const near = (size: Length) => deviationOf(input, place, size);
   return fitting.toSorted(([, a], [, b]) => a.price - b.price || near(a.size) - near(b.size))[0]?.[0];
 }
@@ -64,13 +71,14 @@ function bestBuy(input: ShopInput, place: Length): number | undefined {
 /** Money first, deviation second, in one whole number. */
 function tableOf(input: ShopInput): Table | undefined {
   const { places, stock, shop } = input;
-  const buys = places.map((place) => bestBuy(input, place));
-  const ends = [input.window.low, input.window.high].map((end) => Math.abs(toNm(end) - toNm(input.target)));
+  const buys = places.map((place, row) => bestBuy(input, place, row));
+  const windows = [input.window, ...(input.windows ?? [])].flatMap(({ low, high }) => [low, high]);
+  const ends = windows.map((end) => Math.abs(toNm(end) - toNm(input.target)));
   const money = places.length * Math.max(...ends) + 1;
   const forbidden = (places.length * Math.max(0, ...shop.map(({ price }) => price)) + 1) * money;
   if (forbidden * places.length ** 2 > Number.MAX_SAFE_INTEGER) return undefined;
   const costs = places.map((place, row) => [
-    ...stock.map((part) => (fitsAt(input, place, part) ? deviationOf(input, place, part) : forbidden)),
+    ...stock.map((part) => (fitsAt(input, row, part) ? deviationOf(input, place, part) : forbidden)),
     ...buys.map((buy, column) => {
       const offer = column === row && buy !== undefined ? shop[buy] : undefined;
       return offer ? offer.price * money + deviationOf(input, place, offer.size) : forbidden;
@@ -124,7 +132,7 @@ function planOf(input: ShopInput, table: Table, served: Served, next: Served | u
  * |        | `stock`  | m    | parts on hand, may be none                                               |
  * |        | `shop`   | m, 1 | sizes for sale with whole prices of 0 or more                            |
  * |        | `budget` | 1    | the most that may be spent                                               |
- * |        | `target`, `window` | m | place less part wanted, and accepted                             |
+ * |        | `target`, `window`, `windows` | m | place less part wanted, and accepted (at each place)   |
  *
  * The least money for each number of places served is an assignment problem and grows with that number, so the largest
  * number within the budget is found exactly, and `nextSpent` proves that one more is beyond it.

@@ -75,14 +75,12 @@ describe('pistons and bores', () => {
         const found = partsToPlaces({ ...input, windows });
         const fitsOf = (parts: readonly number[]) =>
           parts.map((part, place) => inUm(input.places[place]! - input.parts[part]!));
-        const accepted = [...everyAssignment(input.places.length, input.parts.length)]
-          .map(fitsOf)
-          .filter((fits) =>
-            fits.every((fit, at) => {
-              const { low = -1, high = 1 } = windows[at] as { low?: number; high?: number };
-              return inUm(low) <= fit && fit <= inUm(high);
-            }),
-          );
+        const accepted = [...everyAssignment(input.places.length, input.parts.length)].map(fitsOf).filter((fits) =>
+          fits.every((fit, at) => {
+            const { low = -1, high = 1 } = windows[at] as { low?: number; high?: number };
+            return inUm(low) <= fit && fit <= inUm(high);
+          }),
+        );
         const best = Math.min(...accepted.map((fits) => goalOf(input.goal, fits, inUm(input.target))));
         expect(found.ok).toBe(Number.isFinite(best));
         if (found.ok) expect(goalOf(input.goal, found.value.fits.map(inUm), inUm(input.target))).toBe(best);
@@ -151,7 +149,9 @@ describe('parts on hand and bought ones', () => {
       if (new Set(used).size < used.length) return [];
       const sizes = way.map((one) => stock[one] ?? shop[one - stock.length]?.size);
       const fits = sizes.map((size, at) => (size === undefined ? undefined : inUm(places[at]! - size)));
-      if (fits.some((fit) => fit !== undefined && (fit < 30 || fit > 50))) return [];
+      const ends = (at: number) => input.windows?.[at] ?? input.window;
+      if (fits.some((fit, at) => fit !== undefined && (fit < inUm(ends(at).low) || fit > inUm(ends(at).high))))
+        return [];
       const spent = sum(way.map((one) => shop[one - stock.length]?.price ?? 0));
       if (spent > (input.budget ?? Infinity)) return [];
       return [
@@ -184,6 +184,20 @@ describe('parts on hand and bought ones', () => {
         // One more place is served by exactly that much money.
         expect(bestWishes({ ...input, budget: nextSpent })).toEqual([unserved - 1, nextSpent, expect.any(Number)]);
         expect(nextSpent).toBeGreaterThan(budget!);
+      }),
+    );
+  });
+
+  it('keep to the window of each place where these differ', () => {
+    const own = fc.constantFrom({ low: um(30), high: um(40) }, { low: um(38), high: um(60) });
+    fc.assert(
+      fc.property(shops, fc.array(own, { minLength: 4, maxLength: 4 }), ({ budget: _, ...rest }, all) => {
+        const windows = all.slice(0, rest.places.length);
+        const input: ShopInput = { ...rest, windows, target: um(40), window: { low: um(30), high: um(50) } };
+        const found = partsWithShop(input);
+        if (!found.ok) throw new Error(found.fault.code);
+        const { unserved, spent, total } = found.value;
+        expect([unserved, spent, inUm(total)]).toEqual(bestWishes(input));
       }),
     );
   });
