@@ -46,7 +46,7 @@ export function rulesFor(root) {
     ['report', ['core/src/(workbench|drawing|quantity|engine|record)/'], 'report arranges what the workbench answers'],
     [
       'server',
-      ['core/src/(workbench|quantity|engine|record|plan)/', 'store/src/', 'report/src/'],
+      ['core/src/(workbench|quantity|engine|assess|record|plan)/', 'store/src/', 'report/src/'],
       'the server parses, asks the workbench and shows; a rule of the trade belongs in core',
     ],
     [
