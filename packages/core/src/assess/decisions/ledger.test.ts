@@ -27,6 +27,22 @@ describe('masses', () => {
     expect(lighten.orders[0]).toMatchObject({ measured: 'mass', property: 'piston-mass.mass' });
     expect(alternativeOf(decision, 'leave').verdict).toBe('out');
   });
+  it('are held to the narrower of what the sheet prints and what the shop balances to', () => {
+    // Quernside prints 4 g in one set of pistons and matches to 2 g.
+    const apart = { 'piston-mass': grams(600), 'piston-mass/2': grams(603) };
+    const decision = decisionOf(assessed(V8, apart), 'mass-match', 'piston-mass');
+    expect(decision.proof).toContain('2.0 g');
+    expect(alternativeOf(decision, 'leave').verdict).toBe('out');
+    // Tollbarrow matches to 5 g where 10 g are printed.
+    const six = engineOf(read('sheets/tollbarrow-6w-diesel-six.yaml'));
+    const allowed = decisionOf(
+      assessed(six, { 'piston-mass': grams(900), 'piston-mass/2': grams(904) }),
+      'mass-match',
+      'piston-mass',
+    );
+    expect(allowed.proof).toContain('5.0 g');
+    expect(allowed.recommended).toBe('leave');
+  });
   it('need no metal where pins make them alike: 500 + 101 and 502 + 99 are both 601 g', () => {
     const set = {
       'piston-mass': grams(500),

@@ -2,6 +2,7 @@
 import { removals } from '../../calc/balance/index.js';
 import { massPairs } from '../../calc/selection/index.js';
 import { grams, type Mass } from '../../quantity/index.js';
+import { limitsOf, newWindow } from '../limits/index.js';
 import type { Alternative, Assessment, Decision, Place, Size } from '../model.js';
 import {
   type Decider,
@@ -32,25 +33,28 @@ interface Allowed {
   readonly from: string;
 }
 
-/** Spread that one set may have: the limit of the sheet, else its machining note, else the usual one. */
-function allowedOf(assessment: Assessment, part: Part): Allowed {
-  const row =
-    part === 'piston-mass' ? spreadLimit(assessment, /piston/i, /pin/i) : spreadLimit(assessment, /rod/i, /piston/i);
-  const own = part === 'pin-mass' ? undefined : row;
-  const stated = assessment.engine.machining?.massMatch;
-  const options = [...(own ? [own] : []), ...(stated ? [{ value: stated.value, from: stated.from.text }] : [])];
-  return options.toSorted((a, b) => a.value - b.value)[0] ?? { value: USUAL_MATCH, from: 'common practice, no source' };
-}
-function spreadLimit({ engine }: Assessment, part: RegExp, not: RegExp): Allowed | undefined {
-  const row = engine.limits.find(
-    (one) =>
-      one.quantity === 'mass' &&
-      part.test(one.part) &&
-      !not.test(one.part.replace(part, '')) &&
-      /differ|spread|match/i.test(one.what),
+const SPREADS: Readonly<Partial<Record<Part, string>>> = {
+  'piston-mass': 'piston-mass.between',
+  'rod-big-end-mass': 'rod-mass.between',
+  'rod-small-end-mass': 'rod-mass.between',
+};
+
+/** Spread that one set may have: the narrower of the sheet's limit and its machining note, else the usual one. */
+function allowedOf({ engine }: Assessment, part: Part): Allowed {
+  const property = SPREADS[part];
+  const rows = property === undefined ? [] : limitsOf(engine, property, {});
+  const printed = rows.flatMap((row) => {
+    const high = newWindow(row)?.high;
+    return high === undefined ? [] : [{ value: high, from: origin(row) }];
+  });
+  const stated = engine.machining?.massMatch;
+  const options = [...printed, ...(stated ? [{ value: stated.value, from: stated.from.text }] : [])];
+  return (
+    options.toSorted((one, other) => one.value - other.value)[0] ?? {
+      value: USUAL_MATCH,
+      from: 'common practice, no source',
+    }
   );
-  const high = row?.whenNew?.window.high;
-  return row === undefined || high === undefined ? undefined : { value: high, from: origin(row) };
 }
 
 const spread = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);

@@ -48,6 +48,7 @@ const SERVED: ReadonlySet<string> = new Set([
   'pin-mass',
   'rod-big-end-mass',
   'rod-small-end-mass',
+  'rod-mass',
   'bolt-length',
   'bolt-hole-depth',
   'valve-lash',
