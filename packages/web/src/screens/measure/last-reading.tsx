@@ -57,8 +57,8 @@ function Told({ desk, row, cell }: ToldProps) {
         <strong>{cell.text}</strong>
         <span className="only-read">{cell.name}</span>
         <span className="last-finding">
-          {row.name}
-          {finding && `: ${findingWords(finding)}`}
+          <span className="last-place">{row.name}: </span>
+          {finding && findingWords(finding)}
         </span>
       </p>
       {again && (
@@ -70,7 +70,8 @@ function Told({ desk, row, cell }: ToldProps) {
   );
 }
 
-/** "bore diameter 98.612 mm, 0.004 mm from the high limit". */
+/** "bore diameter 98.612 mm, 0.004 mm from the high limit", or "2 of 6 read". */
 export function findingWords({ title, value, distance, words }: FindingView): string {
+  if (value === '') return words;
   return [`${title} ${value}`.trim(), distance, words].filter((one) => one !== undefined && one !== '').join(', ');
 }
