@@ -4,7 +4,7 @@ import type { Finding } from '../model.js';
 import type { SizeEntry } from '../sizes/index.js';
 import { againFor } from './again.js';
 import { generalWear, type SizesByKey } from './general-wear.js';
-import { type HeldAll, heldAgainst } from './held.js';
+import { type HeldAll, heldAgainst, type KnownSize } from './held.js';
 import type { LimitWindows } from './limit-windows.js';
 
 export interface Judging {
@@ -21,16 +21,15 @@ export const findingsOf = (judging: Judging, entries: readonly SizeEntry[]): rea
   entries.map((entry) => findingOf(judging, entry));
 
 function findingOf({ engine, limits, sizes, guardFactor }: Judging, entry: SizeEntry): Finding {
+  if (!isKnown(entry)) return unread(entry);
   const { planned, size, missing, disagreement } = entry;
-  if (size === undefined) return unread(entry);
   const { key, property, place, title, measured } = planned;
   const windows = limits.of(planned, size.value);
-  const known = { planned, size, missing, needed: entry.needed, ...(disagreement !== undefined && { disagreement }) };
-  const all = heldAgainst(known, windows, guardFactor);
+  const all = heldAgainst(entry, windows, guardFactor);
   const verdict = all.use ?? 'no data';
   const advice =
     all.byWear || disagreement !== undefined ? undefined : generalWear(engine, planned, size.value, windows, sizes);
-  const again = againFor(known, verdict, all.near);
+  const again = againFor(entry, verdict, all.near);
   const said = disagreement === undefined ? wordsOf(all) : 'readings disagree';
   const words = advice === undefined ? said : `${said}; ${advice.words}`;
   const finding = {
@@ -49,6 +48,8 @@ function findingOf({ engine, limits, sizes, guardFactor }: Judging, entry: SizeE
   if (again === undefined && advice === undefined) return finding;
   return { ...finding, ...(again !== undefined && { again }), ...(advice !== undefined && { advice }) };
 }
+
+const isKnown = (entry: SizeEntry): entry is KnownSize => entry.size !== undefined;
 
 function unread({ planned, missing, needed }: SizeEntry): Finding {
   const { key, property, place, title, measured } = planned;

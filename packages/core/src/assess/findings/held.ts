@@ -22,20 +22,34 @@ interface Found {
  * beyond the limit; repeats that disagree are to be read again before anything is said. Of the ends of a part the worse one counts.
  * Source: calc/metrology/judge.
  */
-function judged(known: KnownSize, { low, high }: Window<number>, guardFactor: number): Found {
-  const { size, disagreement } = known;
-  const question = { rule: 'guarded', guardFactor, low, high } as const;
-  if (disagreement !== undefined) {
-    const { readings, allowed } = disagreement;
-    return { of: size, judgement: judge({ ...question, expanded: COVERAGE * size.u, readings, agreement: allowed })! };
+function judged(
+  { size, disagreement }: KnownSize,
+  ends: readonly Judged[],
+  { low, high }: Window<number>,
+  guardFactor: number,
+): Found {
+  const of = disagreement === undefined ? worseOf(ends, low, high) : size;
+  // Undefined only where the doubt is not known, and here it always is.
+  const judgement = judge({
+    rule: 'guarded',
+    readings: disagreement?.readings ?? [of.value],
+    agreement: disagreement?.allowed,
+    expanded: COVERAGE * of.u,
+    guardFactor,
+    nearBand: undefined,
+    low,
+    high,
+  })!;
+  return { of, judgement };
+}
+/** The end that has less room to a limit. */
+function worseOf(ends: readonly Judged[], low = Number.NEGATIVE_INFINITY, high = Number.POSITIVE_INFINITY): Judged {
+  let worse = ends[0]!;
+  for (let at = 1; at < ends.length; at += 1) {
+    const { value } = ends[at]!;
+    if (Math.min(value - low, high - value) < Math.min(worse.value - low, high - worse.value)) worse = ends[at]!;
   }
-  let worst: Found | undefined;
-  for (const of of size.judged) {
-    // Undefined only where the doubt is not known, and here it always is.
-    const judgement = judge({ ...question, expanded: COVERAGE * of.u, readings: [of.value] })!;
-    if (worst === undefined || farther(judgement, worst.judgement)) worst = { of, judgement };
-  }
-  return worst!;
+  return worse;
 }
 const farther = (one: Judgement, other: Judgement): boolean =>
   (one.nearest?.distance ?? 0) < (other.nearest?.distance ?? 0);
@@ -79,6 +93,7 @@ export interface HeldAll {
   readonly near?: Judged | undefined;
 }
 
+const NONE: readonly Judged[] = [];
 const GRAVITY: Readonly<Record<VerdictWord, number>> = { 'no data': 0, in: 1, near: 2, 'check again': 3, out: 4 };
 const graver = (one: VerdictWord | undefined, other: VerdictWord): VerdictWord =>
   one === undefined || GRAVITY[other] > GRAVITY[one] ? other : one;
@@ -88,6 +103,7 @@ const graver = (one: VerdictWord | undefined, other: VerdictWord): VerdictWord =
  * the wear limit leaves open: a clearance below the smallest new one is not worn, but too tight all the same.
  */
 export function heldAgainst(known: KnownSize, windows: readonly LimitWindow[], guardFactor: number): HeldAll {
+  const ends = windows.length === 0 ? NONE : known.size.judged;
   const held: Held[] = [];
   let asNew: VerdictWord | undefined;
   let use: VerdictWord | undefined;
@@ -95,7 +111,7 @@ export function heldAgainst(known: KnownSize, windows: readonly LimitWindow[], g
   let nearNew: Found | undefined;
   let nearUse: Found | undefined;
   for (const one of windows) {
-    const found = judged(known, one.window, guardFactor);
+    const found = judged(known, ends, one.window, guardFactor);
     const row = new HeldSize(one, found);
     held.push(row);
     if (one.against === 'new') {
@@ -107,7 +123,7 @@ export function heldAgainst(known: KnownSize, windows: readonly LimitWindow[], g
     worn ||= row.verdict === 'out' && isWorn(known, row);
     nearUse = nearer(nearUse, found);
     if (one.openEnd === undefined) continue;
-    const other = judged(known, one.openEnd, guardFactor);
+    const other = judged(known, ends, one.openEnd, guardFactor);
     use = graver(use, other.judgement.verdict);
     nearUse = nearer(nearUse, other);
   }

@@ -1,7 +1,7 @@
 /** How far the places of one feature lie apart: masses, chambers, liners under one head. */
 import { stepsBetween } from '../../calc/metrology/index.js';
 import type { Place } from '../model.js';
-import { type FittedForm, type Formed, formed } from './forms.js';
+import { evenForm, type Formed, formed } from './forms.js';
 import type { LimitsFor } from './plan-sizes.js';
 import { figureAt, keyOf, type PlannedPlace, type PlannedPlaces, type PlannedSize, wayOf } from './planned.js';
 
@@ -61,7 +61,7 @@ function betweenIn({ property, title, form }: Between, { place, members }: Group
   const figures = members.flatMap((member) => figureAt(member, 'mean', member.place.name) ?? []);
   const way = wayOf({
     figures,
-    combine: form === 'steps' ? largestStep : (values) => formed(FITTED[form], values),
+    combine: form === 'steps' ? largestStep : (values) => formed(evenForm(form, values.length), values),
     formula:
       form === 'steps' ? 'largest step between neighbours' : form === 'spread' ? 'largest less smallest' : 'largest',
     sources: form === 'steps' ? ['metrology.liner-protrusion'] : ['metrology.repeats'],
@@ -78,9 +78,6 @@ function betweenIn({ property, title, form }: Between, { place, members }: Group
     limits: limitsFor(property, place),
   };
 }
-const fitted = (form: 'spread' | 'largest'): FittedForm => ({ form, stations: [], columns: [], words: '' });
-const FITTED = { spread: fitted('spread'), largest: fitted('largest') } as const;
-
 function largestStep(values: readonly number[]): Formed {
   const steps = stepsBetween(
     values.map((one) => [one]),

@@ -2,7 +2,7 @@
  * Where the error of a value comes from. Two readings of one gauge share its setting error: in a mean it stays, in a difference it
  * cancels. So a value knows its causes, and the sensitivities to one cause add before they are squared.
  */
-import { combinedUncertainty } from '../../quantity/index.js';
+import { quadrature } from '../../quantity/index.js';
 
 /** One independent cause of error: the reading itself, the setting of a gauge, a thermometer. */
 export interface ErrorSource {
@@ -19,10 +19,8 @@ export const isReading = (key: string): boolean => !/^(gauge|warmth)\//.test(key
 export interface Cause {
   readonly source: ErrorSource;
   readonly sensitivity: number;
-  /** That of the source, so that causes are the inputs of `combinedUncertainty` as they stand. */
-  readonly u: number;
 }
-export const causeOf = (source: ErrorSource, sensitivity: number): Cause => ({ source, sensitivity, u: source.u });
+export const causeOf = (source: ErrorSource, sensitivity: number): Cause => ({ source, sensitivity });
 
 /** A reading as the blend needs it: its own cause, and the causes that it shares, the second list for each unit of its value. */
 export interface Blended {
@@ -42,6 +40,14 @@ export class Blend {
   readonly #lists: (readonly Cause[])[] = [];
   readonly #factors: number[] = [];
 
+  /** Ready for another value, with the room that it has. */
+  begin(): this {
+    this.#sources.length = 0;
+    this.#sensitivities.length = 0;
+    this.#lists.length = 0;
+    this.#factors.length = 0;
+    return this;
+  }
   add(factor: number, { value, own, shared, warm }: Blended): void {
     if (factor === 0) return;
     this.#source(own, factor);
@@ -62,14 +68,21 @@ export class Blend {
       this.#sensitivities.push(sensitivity);
     } else this.#sensitivities[at]! += sensitivity;
   }
-  causes(): readonly Cause[] {
+  /** The shared lists are resolved into their sources; nothing may be added afterwards. */
+  #resolve(): void {
     for (let at = 0; at < this.#lists.length; at += 1)
       for (const { source, sensitivity } of this.#lists[at]!) this.#source(source, sensitivity * this.#factors[at]!);
     this.#lists.length = 0;
     this.#factors.length = 0;
-    return this.#sources.map((source, at) => causeOf(source, this.#sensitivities[at]!));
+  }
+  /** Standard uncertainty, in the unit of the value. The blend is used up by it. */
+  doubt(): number {
+    this.#resolve();
+    for (let at = 0; at < this.#sources.length; at += 1) this.#sensitivities[at]! *= this.#sources[at]!.u;
+    return quadrature(...this.#sensitivities);
+  }
+  causes(): readonly Cause[] {
+    this.#resolve();
+    return this.#sources.map((source, at) => ({ source, sensitivity: this.#sensitivities[at]! }));
   }
 }
-
-/** Standard uncertainty of a value with these causes, in the unit of the value. */
-export const doubtOf = (causes: readonly Cause[]): number => combinedUncertainty(causes);

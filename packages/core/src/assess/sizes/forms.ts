@@ -21,6 +21,8 @@ export interface FittedForm {
   /** Of a shape: places in the list of its readings, a list for each direction from the first height to the last. */
   readonly columns: readonly (readonly number[])[];
   readonly rule?: RoundRule | TaperRule;
+  /** Of a mean and of one reading: the same weight for each. */
+  readonly even: readonly number[];
   /** In words, for the working: "mean of 6"; empty for one reading as it stands. */
   readonly words: string;
 }
@@ -52,7 +54,7 @@ export function fitForm(
   if (chosen.length === 0) return undefined;
   if (form !== 'out-of-round' && form !== 'taper') {
     const needed = form === 'single' ? chosen.slice(0, 1) : chosen;
-    return { form, stations: needed, columns: [], words: wordsFor(form, needed.length) };
+    return { ...evenForm(form, needed.length), stations: needed, words: wordsFor(form, needed.length) };
   }
   const byMaker = stated !== undefined && isRuleOf(form, stated);
   const rule = byMaker ? stated : form === 'out-of-round' ? 'same-height' : 'ends';
@@ -65,9 +67,19 @@ export function fitForm(
     stations: needed,
     columns,
     rule,
+    even: [],
     words: `${WORDS[rule]}, ${byMaker ? 'the maker’s' : 'the usual'} rule`,
   };
 }
+
+/** A form of so many values that belong to no stations. */
+export const evenForm = (form: Form, count: number): FittedForm => ({
+  form,
+  stations: [],
+  columns: [],
+  even: new Array<number>(count).fill(1 / count),
+  words: '',
+});
 
 function wordsFor(form: Form, count: number): string {
   if (count === 1 && form !== 'spread') return '';
@@ -108,13 +120,12 @@ const WORDS: Readonly<Record<RoundRule | TaperRule, string>> = {
   'spread-of-means': 'largest less smallest of the means of the heights',
 };
 
-const ONE = [1] as const;
 /** The figure of a fitted form from its readings. */
-export function formed({ form, columns, rule }: FittedForm, values: readonly number[]): Formed {
+export function formed({ form, columns, rule, even }: FittedForm, values: readonly number[]): Formed {
   if (form === 'out-of-round' || form === 'taper') return ofGrid(form, columns, rule!, values);
   if (form === 'spread') return apart(values);
-  if (values.length === 1) return { value: values[0]!, by: ONE };
-  if (form === 'mean') return { value: mean(values), by: new Array<number>(values.length).fill(1 / values.length) };
+  if (values.length === 1) return { value: values[0]!, by: even };
+  if (form === 'mean') return { value: mean(values), by: even };
   const at = extreme(values, form === 'smallest' ? -1 : 1);
   return { value: values[at]!, by: values.map((_, index) => (index === at ? 1 : 0)) };
 }

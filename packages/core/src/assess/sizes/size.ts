@@ -1,6 +1,6 @@
 /** A size put together: value, doubt, and what a person sees when the number is opened. */
 import type { Measured, Size } from '../model.js';
-import { Blend, type Cause, doubtOf, type ErrorSource } from './causes.js';
+import { Blend, type Cause, type ErrorSource } from './causes.js';
 import type { Corrected } from './corrected.js';
 import type { PlannedFigure, PlannedSize, PlannedWay } from './planned.js';
 import { readingLine, sure, unitOf } from './words.js';
@@ -23,13 +23,15 @@ export interface Formation {
   readonly by: readonly number[];
 }
 
-function blended(figures: readonly ReadFigure[], by: readonly number[]): readonly Cause[] {
-  const blend = new Blend();
+/** One for all sizes, begun anew for each: thousands of them are blended with every reading. */
+const BLEND = new Blend();
+function blended(figures: readonly ReadFigure[], by: readonly number[]): Blend {
+  const blend = BLEND.begin();
   for (let f = 0; f < figures.length; f += 1) {
     const { readings, by: own } = figures[f]!;
     for (let r = 0; r < readings.length; r += 1) blend.add(by[f]! * own[r]!, readings[r]!);
   }
-  return blend.causes();
+  return blend;
 }
 
 /** A value that is held against limits; the one reading that it is, where it is one of several. */
@@ -53,14 +55,12 @@ export class FormedSize implements Size {
   readonly value: number;
   readonly u: number;
   readonly #formation: Formation;
-  readonly #causes: readonly Cause[];
 
   constructor(formation: Formation) {
     this.#formation = formation;
-    this.#causes = blended(formation.figures, formation.by);
     this.key = formation.planned.key;
     this.value = formation.value;
-    this.u = doubtOf(this.#causes);
+    this.u = blended(formation.figures, formation.by).doubt();
   }
   get property(): string {
     return this.#formation.planned.property;
@@ -83,10 +83,13 @@ export class FormedSize implements Size {
     if (way.ends !== true) return [{ value, u: this.u }];
     const readings = figures[0]!.readings;
     return [extreme(readings, -1), extreme(readings, 1)].map((reading) => {
-      const blend = new Blend();
+      const blend = BLEND.begin();
       blend.add(1, reading);
-      return { value: reading.value, u: doubtOf(blend.causes()), reading: reading.own };
+      return { value: reading.value, u: blend.doubt(), reading: reading.own };
     });
+  }
+  get #causes(): readonly Cause[] {
+    return blended(this.#formation.figures, this.#formation.by).causes();
   }
   get parts(): Size['parts'] {
     return this.#causes.map(({ source, sensitivity }) => ({
@@ -115,7 +118,7 @@ function workingOf(formation: Formation, u: number): readonly string[] {
     const read = figure.readings.map((one) => readingLine(measured, one, unit));
     const { name, words } = figure.planned;
     if (alone || (words === '' && figure.readings.length === 1)) return read;
-    const doubt = doubtOf(blended([figure], [1]));
+    const doubt = blended([figure], [1]).doubt();
     return [...read, `${name}, ${words}: ${sure(measured, figure.value, doubt, unit)}`];
   });
   const result = `${title}, ${place.name}${way.formula === '' ? '' : ` = ${way.formula}`}: ${sure(measured, value, u, unit)} (k = 2)`;
@@ -137,9 +140,9 @@ function cautionsOf(formation: Formation, causes: readonly Cause[]): readonly st
   const { cautions, negative } = formation.way;
   for (const caution of cautions) told.add(caution);
   if (negative !== undefined && formation.value < 0) told.add(negative);
-  const whole = causes.reduce((sum, { u, sensitivity }) => sum + (u * sensitivity) ** 2, 0);
-  for (const { source, u, sensitivity } of causes)
-    if (source.key.startsWith('gauge/') && (u * sensitivity) ** 2 > MOST_OF_IT * whole)
+  const whole = causes.reduce((sum, { source, sensitivity }) => sum + (source.u * sensitivity) ** 2, 0);
+  for (const { source, sensitivity } of causes)
+    if (source.key.startsWith('gauge/') && (source.u * sensitivity) ** 2 > MOST_OF_IT * whole)
       told.add(`${source.name} makes most of the doubt: check it against a standard`);
   return [...told];
 }

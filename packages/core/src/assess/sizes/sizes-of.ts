@@ -23,8 +23,13 @@ export interface Disagreement {
   readonly allowed: number;
 }
 
-/** Readings of each place of the plan, by station; undefined where nothing is read. */
-type Read = readonly (readonly (Corrected | undefined)[] | undefined)[];
+/** Readings of one place, by station. */
+interface PlaceRead {
+  readonly by: readonly (Corrected | undefined)[];
+  readonly whole: boolean;
+}
+/** Of each place of the plan; undefined where nothing is read. */
+type Read = readonly (PlaceRead | undefined)[];
 
 /**
  * Every size of a plan. It appears as soon as the readings are there that one of its ways needs; before that its entry says what is
@@ -35,19 +40,21 @@ export function sizesOf(bench: Bench, { places, sizes }: PlannedSizes): readonly
   return sizes.map((planned) => entryOf(planned, read));
 }
 
-function readPlace(bench: Bench, { kind, place, slots }: PlannedPlace): Read[number] {
+function readPlace(bench: Bench, { kind, place, slots }: PlannedPlace): PlaceRead | undefined {
   const { bySlot } = bench.readings;
   let spot: Spot | undefined;
-  let read: (Corrected | undefined)[] | undefined;
+  let by: (Corrected | undefined)[] | undefined;
+  let count = 0;
   for (let at = 0; at < slots.length; at += 1) {
     const { slot, name } = slots[at]!;
     const taken = bySlot.get(slot);
     if (taken === undefined || taken.length === 0) continue;
     spot ??= spotOf(bench, kind, place.id);
-    read ??= new Array<Corrected | undefined>(slots.length).fill(undefined);
-    read[at] = correctedReading(bench, spot, slot, name, taken);
+    by ??= new Array<Corrected | undefined>(slots.length).fill(undefined);
+    by[at] = correctedReading(bench, spot, slot, name, taken);
+    count += 1;
   }
-  return read;
+  return by && { by, whole: count === slots.length };
 }
 
 function entryOf(planned: PlannedSize, read: Read): SizeEntry {
@@ -65,13 +72,13 @@ function missingIn({ figures }: PlannedWay, read: Read): number {
   for (const { place, stations } of figures) {
     const here = read[place.at];
     if (here === undefined) missing += stations.length;
-    else for (const at of stations) if (here[at] === undefined) missing += 1;
+    else if (!here.whole) for (const at of stations) if (here.by[at] === undefined) missing += 1;
   }
   return missing;
 }
 const missingSlots = ({ figures }: PlannedWay, read: Read): readonly Slot[] =>
   figures.flatMap(({ place, stations }) =>
-    stations.filter((at) => read[place.at]?.[at] === undefined).map((at) => place.slots[at]!.slot),
+    stations.filter((at) => read[place.at]?.by[at] === undefined).map((at) => place.slots[at]!.slot),
   );
 
 function wholeEntry(planned: PlannedSize, way: PlannedWay, read: Read): SizeEntry {
@@ -85,7 +92,7 @@ function wholeEntry(planned: PlannedSize, way: PlannedWay, read: Read): SizeEntr
 const NONE: readonly Slot[] = [];
 
 function readFigure(planned: PlannedFigure, read: Read): ReadFigure {
-  const here = read[planned.place.at]!;
+  const here = read[planned.place.at]!.by;
   const readings = planned.stations.map((at) => here[at]!);
   const { value, by } = formed(
     planned,
