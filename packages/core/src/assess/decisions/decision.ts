@@ -89,8 +89,26 @@ export const placesOf = (assessment: Assessment, feature: string): readonly Plac
 export const sizeKey = (property: string, place: string): string => `${property}@${place}`;
 export const sizeAt = ({ sizes }: Assessment, property: string, place: string): Size | undefined =>
   sizes.get(sizeKey(property, place));
-export const findingAt = ({ findings }: Assessment, property: string, place: string): Finding | undefined =>
-  findings.find((one) => one.property === property && one.place === place);
+/** Looked up many times in one decision: findings by key, places by id. */
+interface Index {
+  readonly findings: ReadonlyMap<string, Finding>;
+  readonly places: ReadonlyMap<string, Place>;
+}
+const INDEXES = new WeakMap<Assessment, Index>();
+function indexOf(assessment: Assessment): Index {
+  let index = INDEXES.get(assessment);
+  if (index === undefined) {
+    const places = assessment.plan.features.flatMap((feature) => feature.places);
+    index = {
+      findings: new Map(assessment.findings.map((one) => [sizeKey(one.property, one.place), one])),
+      places: new Map(places.map((place) => [place.id, place])),
+    };
+    INDEXES.set(assessment, index);
+  }
+  return index;
+}
+export const findingAt = (assessment: Assessment, property: string, place: string): Finding | undefined =>
+  indexOf(assessment).findings.get(sizeKey(property, place));
 
 /** A window that a size is held against, with where it comes from. */
 export interface Asked {
@@ -111,10 +129,10 @@ export function limitAt(
   return held ?? printedAt(assessment, property, place, against);
 }
 
-function printedAt({ engine, plan }: Assessment, property: string, id: string, against: 'new' | 'wear') {
-  const place = plan.features.flatMap(({ places }) => places).find((one) => one.id === id) ?? {};
+function printedAt(assessment: Assessment, property: string, id: string, against: 'new' | 'wear') {
+  const place = indexOf(assessment).places.get(id) ?? {};
   const sense = PROPERTIES.get(property)?.sense ?? 'neither';
-  for (const limit of limitsOf(engine, property, place)) {
+  for (const limit of limitsOf(assessment.engine, property, place)) {
     const window = against === 'new' ? newWindow(limit) : wearWindow(limit, sense);
     if (window !== undefined) return { window, limit };
   }

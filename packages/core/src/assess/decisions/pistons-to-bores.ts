@@ -8,7 +8,6 @@ import {
   blocked,
   type Decider,
   decided,
-  figure,
   findingAt,
   listed,
   placesOf,
@@ -17,11 +16,12 @@ import {
   waiting,
   worstVerdict,
 } from './decision.js';
-import { closed, judged, middle } from './judged.js';
+import { closed, middle } from './judged.js';
 import type { LengthWords } from './length-words.js';
+import { judgedPairs, measureOf, summary } from './piston-pairs.js';
 import { type BorePlace, pistonPlaces, type TaggedPiston } from './piston-places.js';
 import { fewestBought } from './pistons-bought.js';
-import { clearanceIn, helpfulPiston, pistonsFor } from './pistons-search.js';
+import { helpfulPiston, pistonsFor } from './pistons-search.js';
 
 const QUESTION = {
   id: 'pistons-to-bores',
@@ -94,40 +94,6 @@ function planned(
   return out.length > 0 ? blocked({ ...drawn, against: out }) : possible(drawn);
 }
 
-type Summary = { readonly spread: number; readonly total: number; readonly worst: number };
-const summary = (plan: Summary, words: LengthWords): Alternative['figures'] => [
-  figure('Largest less smallest', words.length(plan.spread)),
-  figure('Distance from the middle, in all', words.length(plan.total)),
-  figure('The worst distance', words.length(plan.worst)),
-];
-
-function judgedPairs(bores: readonly BorePlace[], chosen: readonly TaggedPiston[], words: LengthWords) {
-  const pairs = bores.map((bore, at) => {
-    const piston = chosen[at] as TaggedPiston;
-    const clearance = clearanceIn(bore, piston);
-    return { bore, piston, clearance, verdict: judged(clearance, bore.asked) };
-  });
-  return {
-    verdict: worstVerdict(pairs.map((one) => one.verdict)),
-    figures: pairs.map(({ bore, piston, clearance }) =>
-      figure(
-        bore.place.name,
-        `piston ${piston.place.id}: clearance ${words.sure(clearance.value, clearance.u)}, asked ${words.window(bore.asked)}`,
-      ),
-    ),
-    out: pairs
-      .filter(
-        (one) =>
-          one.clearance.value < one.bore.asked.low - NANOMETRE || one.clearance.value > one.bore.asked.high + NANOMETRE,
-      )
-      .map(
-        ({ bore, clearance }) =>
-          `${bore.place.name}: clearance ${words.length(clearance.value)} is outside ${words.window(bore.asked)}.`,
-      ),
-  };
-}
-const NANOMETRE = 1e-9;
-
 /** Each piston in the bore that it is tagged with: used parts that run together are judged by the wear limit where one is printed. */
 function asTagged(assessment: Assessment, { bores, pistons, words }: Matching): Alternative {
   const named = { id: 'as-tagged', words: 'Each piston in the bore that it is tagged with' };
@@ -147,17 +113,6 @@ function asTagged(assessment: Assessment, { bores, pistons, words }: Matching): 
     ...drawn,
     against: out.length > 0 ? [`Worn past the new range, inside the wear limit: ${out.join(' ')}`] : [],
   });
-}
-
-/** How alike and how near to the middle the fits of chosen pistons are. */
-function measureOf(bores: readonly BorePlace[], chosen: readonly TaggedPiston[]): Summary {
-  const fits = bores.map((bore, at) => clearanceIn(bore, chosen[at] as TaggedPiston).value - middle(bore.asked));
-  const distances = fits.map(Math.abs);
-  return {
-    spread: Math.max(...fits) - Math.min(...fits),
-    total: distances.reduce((sum, one) => sum + one, 0),
-    worst: Math.max(...distances),
-  };
 }
 
 const shortOf = (
