@@ -49,8 +49,9 @@ describe('the printed order', () => {
     const cells = titled('Work to be done')?.rows[0]?.cells;
     expect(cells).toContain('crosshatch 30 to 45 degrees');
     expect(cells).toContain('iron plate, head bolts at their torque');
-    expect(cells).toContain('Ada, 2026-01-01 10:00: cleans up all eight');
-    expect(cells).toContain('each place its own, see below');
+    const notes = titled('Notes')?.rows.map((line) => line.cells[1]);
+    expect(notes).toContain('Decided by Ada, 2026-01-01 10:00: cleans up all eight.');
+    expect(notes).toContain('Fitted to: each place to its own part, see below.');
   });
   it('gives every place its own size and its own piston, and leaves room for what the shop measures', () => {
     expect(titled('Line 1')?.rows[0]?.cells).toEqual([

@@ -4,36 +4,15 @@ import type { Document, Table } from './document.js';
 const TICK = '☐';
 const row = (...cells: readonly string[]): Table['rows'][number] => ({ cells, struck: false });
 
-const decided = ({ decidedBy: { by, at, reason } }: OrderLineView): string => `${by}, ${at}: ${reason}`;
+const fitted = ({ fittedTo, places }: OrderLineView): string =>
+  fittedTo || (places.some((place) => place.fittedTo !== '') ? 'each place to its own part, see below' : '');
 
 function workTable({ lines, open }: OrderView): Table {
   return {
     title: 'Work to be done',
-    columns: [
-      'No.',
-      'Operation',
-      'Part',
-      'Target',
-      'Tolerance',
-      'Finish',
-      'Fitted to',
-      'What must be on',
-      'Decided by',
-      'Done',
-    ],
-    rows: lines.map((line) =>
-      row(
-        `${line.number}`,
-        line.operation,
-        line.part,
-        line.target,
-        line.tolerance,
-        line.finish,
-        line.fittedTo || (line.places.some(({ fittedTo }) => fittedTo !== '') ? 'each place its own, see below' : ''),
-        line.with,
-        decided(line),
-        TICK,
-      ),
+    columns: ['No.', 'Work', 'Target', 'Tolerance', 'Finish', 'What must be on', 'Done'],
+    rows: lines.map(({ number, operation, part, target, tolerance, finish, with: on }) =>
+      row(`${number}`, `${operation}: ${part}`, target, tolerance, finish, on, TICK),
     ),
     open,
   };
@@ -58,11 +37,17 @@ function placesTable(line: OrderLineView): Table {
   };
 }
 
+/** What does not fit beside a target: the part that it is made for, how, and who decided it. */
+function lineNotes(line: OrderLineView): readonly string[] {
+  const { by, at, reason } = line.decidedBy;
+  const part = fitted(line);
+  return [...(part === '' ? [] : [`Fitted to: ${part}.`]), ...line.notes, `Decided by ${by}, ${at}: ${reason}.`];
+}
 function notesTable({ lines }: OrderView): Table {
   return {
     title: 'Notes to the lines',
     columns: ['No.', 'Note'],
-    rows: lines.flatMap(({ number, notes }) => notes.map((note) => row(`${number}`, note))),
+    rows: lines.flatMap((line) => lineNotes(line).map((note) => row(`${line.number}`, note))),
     open: [],
   };
 }

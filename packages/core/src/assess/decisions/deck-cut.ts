@@ -165,16 +165,11 @@ function cutAlternative(assessment: Assessment, deck: Deck, cut: Cut, words: Len
   return possible({
     ...draft,
     against: lowest === undefined ? ['what is left is not known before the deck height is measured'] : [],
-    orders: deckOrders(assessment, deck, cut, words),
+    orders: deckOrders(assessment, deck, cut),
   });
 }
 
-function deckOrders(
-  assessment: Assessment,
-  { place, lowest }: Deck,
-  cut: Cut,
-  words: LengthWords,
-): readonly OrderLine[] {
+function deckOrders(assessment: Assessment, { place, lowest }: Deck, cut: Cut): readonly OrderLine[] {
   const { machining } = assessment.engine;
   const flat =
     limitAt(assessment, 'deck-flatness.gap', place.id, 'new') ??

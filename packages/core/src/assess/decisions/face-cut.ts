@@ -18,7 +18,7 @@ export function heightAfter(
   const low = least === undefined ? aim - USUAL_HALF_WIDTH : Math.max(least, aim - USUAL_HALF_WIDTH);
   return { low, high: Math.max(aim + USUAL_HALF_WIDTH, low) };
 }
-export const TOLERANCE_FROM = 'height after the cut to ± 0.001 in (common practice, no source)';
+export const TOLERANCE_FROM = 'Height after the cut to ± 0.001 in (common practice, no source)';
 
 /**
  * What a cut does to the intake side of a vee engine and to the combustion space, in figures of a decision. The angle of the intake

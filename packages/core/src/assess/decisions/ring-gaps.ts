@@ -39,9 +39,13 @@ export function filingAim(low: number, high: number | undefined, u: number | und
   return high === undefined ? low + 2 * u : Math.min(low + 2 * u, middle);
 }
 
-/** What is to be done to the ring of one cylinder. A gap that is too large stays too large. */
+/**
+ * What is to be done to the ring of one cylinder. A gap that is too large stays too large; one that was read in a bore which is cut since
+ * says nothing about the ring that will run there.
+ */
 function filingOf(assessment: Assessment, ring: GapRing, target: GapTarget): Filing {
-  const gap = sizeAt(assessment, gapProperty(ring), target.place.id);
+  const away = finishedBore(assessment, target.place)?.from === 'as ordered';
+  const gap = away ? undefined : sizeAt(assessment, gapProperty(ring), target.place.id);
   const { low = 0, high } = target.window;
   const aim = filingAim(low, high, gap?.u);
   if (gap === undefined) return { ...target, gap, aim, verdict: 'no data' };
@@ -56,7 +60,8 @@ function filingOf(assessment: Assessment, ring: GapRing, target: GapTarget): Fil
 }
 
 const filingText = ({ gap, off, aim, verdict }: Filing, words: LengthWords): string => {
-  if (gap === undefined || off === undefined) return `file to ${words.length(aim)}; gap not measured yet`;
+  if (gap === undefined || off === undefined)
+    return `file to ${words.length(aim)}; gap in the finished bore not measured yet`;
   if (off > 0) return `file ${words.length(off)} off, from ${words.length(gap.value)} to ${words.length(aim)}`;
   return verdict === 'out'
     ? `${words.length(gap.value)}: too wide, it cannot be filed back; another ring`

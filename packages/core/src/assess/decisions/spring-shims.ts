@@ -155,10 +155,13 @@ function orderOf(
     targets: made.flatMap(({ seen }) =>
       seen.window === undefined ? [] : [{ place: seen.place.id, window: seen.window }],
     ),
-    notes: made.map(
-      ({ seen, stack, height }) =>
-        `${seen.place.name}: ${shimText(stack, sizes, words)}, installed height ${words.length(height)}.`,
-    ),
+    notes: [
+      'Measured again over the shims: from the uppermost shim to the retainer.',
+      ...made.map(
+        ({ seen, stack, height }) =>
+          `${seen.place.name}: ${shimText(stack, sizes, words)}, installed height ${words.length(height)}.`,
+      ),
+    ],
   };
 }
 
