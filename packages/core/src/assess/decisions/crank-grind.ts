@@ -8,7 +8,7 @@ import { aim, type JournalTarget, journalTargets, sharedTarget } from './journal
 import { type Closed, chanceOfAll, chanceText, SURE } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import type { StationValue } from './measured-at.js';
-import { buyShell, sameLength, undersizeText } from './shell-walls.js';
+import { buyShell, undersizeText } from './shell-walls.js';
 
 /** Ground off a journal before it is round and bright. Common practice, no source. */
 const USUAL_GRIND = inch(0.002);

@@ -65,11 +65,12 @@ export const closed = ({ low, high }: Window<number>): Closed | undefined =>
 export const middle = ({ low, high }: Closed): number => (low + high) / 2;
 export const moved = ({ low, high }: Closed, by: number): Closed => ({ low: low + by, high: high + by });
 
-/** The window when all of several are the same to a nanometre; undefined when they differ. */
-export function sameWindow(windows: readonly Closed[]): Closed | undefined {
-  const [first] = windows;
-  const alike = ({ low, high }: Closed) =>
-    first !== undefined && Math.abs(low - first.low) < NANOMETRE && Math.abs(high - first.high) < NANOMETRE;
-  return windows.every(alike) ? first : undefined;
-}
+/** Whether two lengths are the same but for rounding: to a nanometre. */
+export const sameLength = (a: number, b: number): boolean => Math.abs(a - b) < NANOMETRE;
 const NANOMETRE = 1e-9;
+
+/** The window when all of several are the same; undefined when they differ. */
+export function sameWindow([first, ...others]: readonly Closed[]): Closed | undefined {
+  const alike = first && others.every(({ low, high }) => sameLength(low, first.low) && sameLength(high, first.high));
+  return alike ? first : undefined;
+}

@@ -2,7 +2,7 @@
 import type { PistonStock } from '../../engine/index.js';
 import type { Assessment, BuyLine, Place } from '../model.js';
 import { placesOf, placesText, sizeAt } from './decision.js';
-import type { Closed } from './judged.js';
+import { type Closed, sameLength } from './judged.js';
 import type { LengthWords } from './length-words.js';
 
 /** All grades of one oversize. */
@@ -14,8 +14,6 @@ export interface PistonSet {
   /** Skirts that this set may have, over all grades; absent where a grade has no printed size. */
   readonly skirt?: Closed;
 }
-
-const sameLength = (a: number, b: number): boolean => Math.abs(a - b) < 1e-9;
 
 /** Sets in the order of their oversizes, standard first. */
 export function pistonSets(pistons: readonly PistonStock[]): readonly PistonSet[] {

@@ -1,10 +1,8 @@
 /** Shells that can be had, by the undersize of their journal. */
 import type { ShellStock } from '../../engine/index.js';
 import type { BuyLine } from '../model.js';
-import { type Closed, closed } from './judged.js';
+import { type Closed, closed, sameLength } from './judged.js';
 import type { LengthWords } from './length-words.js';
-
-export const sameLength = (a: number, b: number): boolean => Math.abs(a - b) < 1e-9;
 
 /** Undersizes that exist, standard first. */
 export const undersizesOf = (shells: readonly ShellStock[]): readonly number[] =>
