@@ -8,6 +8,16 @@ export {
   throwAngles,
 } from './dead-centres.js';
 export {
+  FIGURE_KINDS,
+  type FigureGroup,
+  type FigureKindOf,
+  type FigurePlace,
+  figureKey,
+  figureKind,
+  figureParts,
+  placesOfFigure,
+} from './figures/index.js';
+export {
   fastenerOfHole,
   holeById,
   holesOfStage,

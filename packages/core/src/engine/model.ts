@@ -432,6 +432,8 @@ export interface Engine {
   readonly inspection?: Inspection;
   readonly stock?: Stock;
   readonly machining?: Machining;
+  /** Figures of the combination that have no section of their own, by key: `gasket-bore`, `valve-angle@intake`. */
+  readonly figures?: Readonly<Record<string, Stated<number>>>;
   readonly fluids: readonly {
     readonly name: string;
     readonly amount?: Stated<Volume>;

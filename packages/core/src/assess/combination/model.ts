@@ -2,22 +2,11 @@
  * The combination of parts: every figure that the sheet, the worksheets or the person gives, and what follows from them together.
  * A what-if is a set of changed figures on a scratch copy; nothing enters the log before the person decides.
  */
-import type { CylinderNumber, Engine } from '../../engine/index.js';
+import type { BankId, CylinderNumber, Engine, ValveKind } from '../../engine/index.js';
 import type { QuantityKind } from '../../quantity/index.js';
 import type { VerdictWord } from '../model.js';
 
-/** A kind of figure: one for the engine, one for each cylinder, or one for intake and one for exhaust valves. */
-export interface FigureKindOf {
-  /** `gasket-bore`, `valve-angle`. */
-  readonly key: string;
-  readonly title: string;
-  readonly quantity: QuantityKind;
-  readonly per: 'engine' | 'cylinder' | 'valve-kind';
-  readonly group: FigureGroup;
-  /** What it is and how it is measured, in one sentence. */
-  readonly meaning: string;
-}
-export type FigureGroup = 'cylinder' | 'head-and-gasket' | 'cam' | 'valve-gear' | 'springs' | 'moving-parts' | 'limits';
+export type { FigureGroup, FigureKindOf } from '../../engine/index.js';
 
 /** Where a figure comes from, best first: what was measured outranks what was printed, a scratch figure outranks both. */
 export type Origin = 'scratch' | 'stated' | 'measured' | 'sheet' | 'assumed';
@@ -51,9 +40,15 @@ export interface AnsweredFigure {
   readonly value: number;
   readonly u?: number;
   readonly cylinder?: CylinderNumber;
+  readonly bank?: BankId;
+  readonly kind?: ValveKind;
+  /** One valve, as `valveKey` writes it. */
+  readonly valve?: string;
   readonly verdict?: VerdictWord;
   /** The limit that it is held against, with origin. */
   readonly limit?: { readonly low?: number; readonly high?: number; readonly from: string };
+  /** Chance that the true figure keeps the limit, 0 to 1, where u is known. */
+  readonly inside?: number;
 }
 /** What a subject answers: the numbers that could be computed, and what was missing for the rest. */
 export interface Answered {

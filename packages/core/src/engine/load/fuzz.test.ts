@@ -85,6 +85,7 @@ describe('loadSheet never throws', () => {
         inspection: anything,
         stock: anything,
         machining: anything,
+        figures: anything,
         sources: anything,
       },
       { requiredKeys: [] },

@@ -1,5 +1,6 @@
 import { done, type Outcome, refused } from '../../quantity/outcome.js';
 import type { Engine } from '../model.js';
+import { buildFigures } from './build/figures.js';
 import { buildHeads, withBoltOpenings } from './build/heads.js';
 import { buildJoints } from './build/joints.js';
 import { buildLayout } from './build/layout.js';
@@ -54,6 +55,7 @@ function build(sheet: Sheet, document: SheetDocument): Outcome<Engine, readonly 
     ...given('inspection', buildInspection(sheet, reader)),
     ...given('stock', buildStock(sheet, reader)),
     ...given('machining', buildMachining(sheet, reader)),
+    ...given('figures', buildFigures(sheet, layout, reader)),
     fluids: buildFluids(sheet, reader),
     runIn: buildRunIn(sheet, reader),
     gaps: sheet.gaps ?? [],

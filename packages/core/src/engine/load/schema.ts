@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { figures } from './schema-figures.js';
 import { cam, crankTrain, head, layout, valveGear } from './schema-machine.js';
 import { inspection, machining, stock } from './schema-measuring.js';
 import { from, words } from './schema-values.js';
@@ -29,6 +30,7 @@ export const sheetSchema = z
     inspection: inspection.optional(),
     stock: stock.optional(),
     machining: machining.optional(),
+    figures: figures.optional(),
     fluids: rows(fluid).optional(),
     runIn: rows(runInStep).optional(),
     gaps: rows(words)

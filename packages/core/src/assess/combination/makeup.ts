@@ -1,0 +1,110 @@
+/** Every figure at hand, the best of each, and where it comes from. */
+import type { CylinderNumber, Engine, ValveId, ValveKind } from '../../engine/index.js';
+import { figureKey, figureParts, valveKey } from '../../engine/index.js';
+import type { Assessment } from '../model.js';
+import { assumedFigures } from './assumed-figures.js';
+import { measuredFigures } from './measured-figures.js';
+import type { GivenFigure, Makeup, Origin } from './model.js';
+import { printedFigures } from './printed-figures.js';
+import { sheetFigures } from './sheet-figures.js';
+
+/** For which cylinder, kind of valve or single valve a figure is asked; left out: for the engine. */
+export type Spot = CylinderNumber | ValveKind | ValveId;
+
+const RANK: Readonly<Record<Origin, number>> = { scratch: 0, stated: 1, measured: 2, sheet: 3, assumed: 4 };
+
+/** What the sheet alone gives is gathered once for it: a slider asks for a new makeup with every step. */
+const SHEETS = new WeakMap<Engine, readonly GivenFigure[]>();
+function ofSheet(engine: Engine): readonly GivenFigure[] {
+  const known = SHEETS.get(engine) ?? [...sheetFigures(engine), ...printedFigures(engine), ...assumedFigures(engine)];
+  SHEETS.set(engine, known);
+  return known;
+}
+const MEASURED = new WeakMap<Assessment, readonly GivenFigure[]>();
+function measuredOf(assessment: Assessment): readonly GivenFigure[] {
+  const known = MEASURED.get(assessment) ?? measuredFigures(assessment);
+  MEASURED.set(assessment, known);
+  return known;
+}
+
+/**
+ * All figures at hand for an engine: what is tried on the scratch copy before what a person stated, that before what was measured,
+ * printed or assumed. A figure that nobody gives is absent: unknown is never zero.
+ *
+ * `scratch` holds SI values by key, taken as exactly that. Of two figures of one rank the first counts: a figure under `figures` of the
+ * sheet before its other sections, those before the middle of a printed window.
+ */
+export function makeupOf(
+  engine: Engine,
+  assessment?: Assessment,
+  stated: readonly GivenFigure[] = [],
+  scratch: ReadonlyMap<string, number> = new Map(),
+): Makeup {
+  const tried = [...scratch].map(
+    ([key, value]): GivenFigure => ({ key, value, u: 0, origin: 'scratch', from: 'what is tried here' }),
+  );
+  const figures = new Map<string, GivenFigure>();
+  const all = [...tried, ...stated, ...(assessment === undefined ? [] : measuredOf(assessment)), ...ofSheet(engine)];
+  for (const one of all) {
+    const held = figures.get(one.key);
+    if (held === undefined || RANK[one.origin] < RANK[held.origin]) figures.set(one.key, one);
+  }
+  return { engine, figures };
+}
+
+/** Keys under which a figure for a spot may stand, the narrowest first. */
+function keysFor(key: string, spot: Spot | undefined): readonly string[] {
+  if (spot === undefined) return [key];
+  if (typeof spot === 'object') return [figureKey(key, valveKey(spot)), figureKey(key, spot.kind), key];
+  return [figureKey(key, spot), key];
+}
+
+const FOUND = new WeakMap<Makeup, Map<string, GivenFigure | undefined>>();
+
+/**
+ * The figure that counts for a cylinder, a kind of valve, a single valve or the engine; undefined where nobody gives it. The best
+ * origin counts; of one origin the narrower figure. For a kind of valve whose valves were measured one by one it is their mean, with
+ * the doubt in which one of them may stand.
+ */
+export function figure(makeup: Makeup, key: string, spot?: Spot): GivenFigure | undefined {
+  const cache = FOUND.get(makeup) ?? new Map<string, GivenFigure | undefined>();
+  FOUND.set(makeup, cache);
+  const id = typeof spot === 'object' ? `${key}@${valveKey(spot)}` : `${key}@${spot ?? ''}`;
+  if (!cache.has(id)) cache.set(id, best(makeup, key, spot));
+  return cache.get(id);
+}
+
+function best(makeup: Makeup, key: string, spot: Spot | undefined): GivenFigure | undefined {
+  const candidates = keysFor(key, spot).flatMap((one) => makeup.figures.get(one) ?? []);
+  const mean = typeof spot === 'string' ? meanOfKind(makeup, key, spot) : undefined;
+  return [...candidates, ...(mean === undefined ? [] : [mean])].reduce<GivenFigure | undefined>(
+    (held, one) => (held === undefined || RANK[one.origin] < RANK[held.origin] ? one : held),
+    undefined,
+  );
+}
+
+/** Valves of one kind that have a figure of their own, by key: `3-intake-1`. */
+export function valvesWith(makeup: Makeup, key: string, kind: ValveKind): readonly GivenFigure[] {
+  return [...makeup.figures.values()].filter((one) => {
+    const parts = figureParts(one.key);
+    return parts.key === key && (parts.place?.includes(`-${kind}-`) ?? false);
+  });
+}
+
+function meanOfKind(makeup: Makeup, key: string, kind: ValveKind): GivenFigure | undefined {
+  const own = valvesWith(makeup, key, kind);
+  const [first] = own;
+  if (first === undefined) return undefined;
+  const value = own.reduce((sum, one) => sum + one.value, 0) / own.length;
+  const scatter = own.reduce((sum, one) => sum + (one.value - value) ** 2, 0) / Math.max(1, own.length - 1);
+  const doubts = own.map(({ u }) => u);
+  const known = doubts.every((u) => u !== undefined);
+  const reading = doubts.reduce<number>((sum, u) => sum + (u ?? 0) ** 2, 0) / own.length;
+  return {
+    key: figureKey(key, kind),
+    value,
+    ...(known && { u: Math.sqrt(reading + scatter) }),
+    origin: first.origin,
+    from: own.length === 1 ? first.from : `mean of ${own.length} ${kind} valves`,
+  };
+}
