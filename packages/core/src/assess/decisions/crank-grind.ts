@@ -5,7 +5,7 @@ import type { Alternative, Assessment, Place } from '../model.js';
 import { type Group, positionsOf, shellsOf } from './bearings-of.js';
 import { blocked, byText, figure, possible } from './decision.js';
 import { aim, type JournalTarget, journalTargets, sharedTarget } from './journal-targets.js';
-import { type Closed, chanceOfAll, chanceText, SURE } from './judged.js';
+import { type Closed, chanceOfAll, chanceText, SURE, sameLength } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import type { StationValue } from './measured-at.js';
 import { buyShell, undersizeText } from './shell-walls.js';
