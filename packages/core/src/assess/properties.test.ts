@@ -91,6 +91,33 @@ describe('an assessment', () => {
     );
   });
 
+  it('is the same after any other assessment of the sheet as on a sheet never assessed before', () => {
+    const gauge = { ...EXACT_GAUGE, resolution: 1e-6 };
+    const check = {
+      instrument: 'exact',
+      moment: 'start',
+      standard: 0.09,
+      read: 0.090002,
+      at: '2026-03-02T08:00:00+00:00',
+      entry: 'check',
+    } as const;
+    const moment = fc
+      .record({ all: taken, gauged: fc.boolean(), checked: fc.boolean() })
+      .map(({ all, gauged, checked }) =>
+        readingsOf(
+          all.map((one) => ({ ...one, ...(gauged && { instrument: 'exact' }) })),
+          { instruments: gauged ? [gauge] : [], checks: checked ? [check] : [] },
+        ),
+      );
+    fc.assert(
+      fc.property(fc.array(moment, { minLength: 2, maxLength: 4 }), (moments) => {
+        for (const readings of moments)
+          expect(seen(assess(engine, readings))).toEqual(seen(assess(engineWith(LIMITS), readings)));
+      }),
+      { numRuns: 12 },
+    );
+  });
+
   it('has no doubt where nothing is uncertain, and then nothing is near', () => {
     const exactly = { instruments: [EXACT_GAUGE] };
     fc.assert(

@@ -16,9 +16,18 @@ export interface Judging {
   readonly guardFactor: number;
 }
 
-/** One finding for each size, in the order of the sizes. Without readings, or without a limit, the verdict is "no data". */
-export const findingsOf = (judging: Judging, entries: readonly SizeEntry[]): readonly Finding[] =>
-  entries.map((entry) => findingOf(judging, entry));
+/** The findings of an earlier moment. */
+export interface Judged {
+  readonly entries: readonly SizeEntry[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * One finding for each size, in the order of the sizes. Without readings, or without a limit, the verdict is "no data". A size that is
+ * the same as at an earlier moment is not judged anew.
+ */
+export const findingsOf = (judging: Judging, entries: readonly SizeEntry[], before?: Judged): readonly Finding[] =>
+  entries.map((entry, at) => (before?.entries[at] === entry ? before.findings[at]! : findingOf(judging, entry)));
 
 function findingOf({ engine, limits, sizes, guardFactor }: Judging, entry: SizeEntry): Finding {
   if (!isKnown(entry)) return unread(entry);

@@ -1,2 +1,2 @@
-export { findingsOf, type Judging } from './findings-of.js';
+export { findingsOf, type Judged, type Judging } from './findings-of.js';
 export { LimitWindows } from './limit-windows.js';

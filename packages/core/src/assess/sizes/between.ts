@@ -3,7 +3,7 @@ import { stepsBetween } from '../../calc/metrology/index.js';
 import type { Place } from '../model.js';
 import { evenForm, type Formed, formed } from './forms.js';
 import type { LimitsFor } from './plan-sizes.js';
-import { figureAt, keyOf, type PlannedPlace, type PlannedPlaces, type PlannedSize, wayOf } from './planned.js';
+import { type FormedBy, figureAt, keyOf, type PlannedPlace, type PlannedPlaces, wayOf } from './planned.js';
 
 interface Between {
   readonly feature: string;
@@ -50,14 +50,14 @@ function groupsOf(places: readonly PlannedPlace[], per: Between['per']): readonl
 }
 
 /** Spreads between the places of a plan. */
-export const betweenPlaces = (places: PlannedPlaces, limitsFor: LimitsFor): readonly PlannedSize[] =>
+export const betweenPlaces = (places: PlannedPlaces, limitsFor: LimitsFor): readonly FormedBy[] =>
   BETWEEN.flatMap((between) =>
     groupsOf(places.of(between.feature), between.per).flatMap((group) =>
       group.members.length > 1 ? betweenIn(between, group, limitsFor) : [],
     ),
   );
 
-function betweenIn({ property, title, form }: Between, { place, members }: Group, limitsFor: LimitsFor): PlannedSize {
+function betweenIn({ property, title, form }: Between, { place, members }: Group, limitsFor: LimitsFor): FormedBy {
   const figures = members.flatMap((member) => figureAt(member, 'mean', member.place.name) ?? []);
   const way = wayOf({
     figures,

@@ -8,17 +8,18 @@ import { type Gauge, Gauges } from './gauges.js';
 import { type Habits, USUAL_HABITS } from './usual-doubt.js';
 import { atReference, materialOf, type WarmPlace, Warmth } from './warmth.js';
 
-/** What all readings of a job have in common; made once for an assessment. */
+/** What all readings of a job have in common: its gauges and their checks, and how far temperatures are known. */
 export interface Bench {
   readonly engine: Engine;
-  readonly readings: Readings;
+  readonly habits: Habits;
   readonly gauges: Gauges;
   readonly warmth: Warmth;
 }
-export const benchOf = (engine: Engine, readings: Readings, habits: Habits = USUAL_HABITS): Bench => ({
+export type GaugeStory = Pick<Readings, 'instruments' | 'checks'>;
+export const benchOf = (engine: Engine, story: GaugeStory, habits: Habits = USUAL_HABITS): Bench => ({
   engine,
-  readings,
-  gauges: new Gauges(readings, habits),
+  habits,
+  gauges: new Gauges(story, habits),
   warmth: new Warmth(habits),
 });
 

@@ -26,16 +26,16 @@ const expanded = (bound: number): number => typeB('expanded', { bound, coverage:
 
 /** All gauges of a job; what readings share is made once. */
 export class Gauges {
-  readonly #readings: Readings;
+  readonly #story: Pick<Readings, 'instruments' | 'checks'>;
   readonly #habits: Habits;
   readonly #made = new Map<string, Gauge>();
   readonly #usual = new Map<FeatureKind, Gauge>();
   readonly #checks = new Map<string, InstrumentCheck[]>();
 
-  constructor(readings: Readings, habits: Habits) {
-    this.#readings = readings;
+  constructor(story: Pick<Readings, 'instruments' | 'checks'>, habits: Habits) {
+    this.#story = story;
     this.#habits = habits;
-    for (const check of readings.checks) {
+    for (const check of story.checks) {
       const own = this.#checks.get(check.instrument);
       if (own === undefined) this.#checks.set(check.instrument, [check]);
       else own.push(check);
@@ -44,7 +44,7 @@ export class Gauges {
 
   /** The gauge by its id; without one, or with one that nobody described, the usual gauge for the feature. */
   of(instrument: string | undefined, kind: FeatureKind): Gauge {
-    const known = instrument === undefined ? undefined : this.#readings.instruments.get(instrument);
+    const known = instrument === undefined ? undefined : this.#story.instruments.get(instrument);
     const before = known === undefined ? this.#usual.get(kind) : this.#made.get(known.id);
     if (before !== undefined) return before;
     const gauge = known === undefined ? this.#usualFor(kind) : this.#make(known);

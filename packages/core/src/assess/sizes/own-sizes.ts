@@ -2,15 +2,15 @@
 import type { FeatureKind, SizeRule } from '../model.js';
 import { type Formed, isRuleOf } from './forms.js';
 import type { LimitsFor } from './plan-sizes.js';
-import { figureAt, keyOf, type PlannedPlace, type PlannedPlaces, type PlannedSize, wayOf } from './planned.js';
+import { type FormedBy, figureAt, keyOf, type PlannedPlace, type PlannedPlaces, wayOf } from './planned.js';
 
 /** Sizes of every place of a plan, in its order. */
-export const ownSizes = (places: PlannedPlaces, limitsFor: LimitsFor): readonly PlannedSize[] =>
+export const ownSizes = (places: PlannedPlaces, limitsFor: LimitsFor): readonly FormedBy[] =>
   places.all.flatMap((place) => place.kind.sizes.flatMap((rule) => ownSize(place, rule, limitsFor) ?? []));
 
 const asItIs = ([value]: readonly number[]): Formed => ({ value: value!, by: [1] });
 
-function ownSize(at: PlannedPlace, size: SizeRule, limitsFor: LimitsFor): PlannedSize | undefined {
+function ownSize(at: PlannedPlace, size: SizeRule, limitsFor: LimitsFor): FormedBy | undefined {
   const { kind, place } = at;
   const { property, title, form, stations } = size;
   const limits = limitsFor(property, place);

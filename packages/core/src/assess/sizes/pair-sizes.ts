@@ -6,17 +6,17 @@ import type { Form } from './forms.js';
 import { PAIRINGS, type PairInput, type Pairing, type PairWay } from './pairings.js';
 import type { LimitsFor } from './plan-sizes.js';
 import {
+  type FormedBy,
   figureAt,
   keyOf,
   type PlannedFigure,
   type PlannedPlaces,
-  type PlannedSize,
   type PlannedWay,
   wayOf,
 } from './planned.js';
 
 /** Every pair that a plan has the parts for. */
-export function pairSizes(engine: Engine, places: PlannedPlaces, limitsFor: LimitsFor): readonly PlannedSize[] {
+export function pairSizes(engine: Engine, places: PlannedPlaces, limitsFor: LimitsFor): readonly FormedBy[] {
   const pins = pinsOf(engine, places);
   return PAIRINGS.flatMap((pairing) => {
     const per = pairing.per.map((feature) => places.of(feature)).find((found) => found.length > 0) ?? [];
@@ -40,7 +40,7 @@ function pairAt(
   places: PlannedPlaces,
   pins: ReadonlyMap<number, string>,
   limitsFor: LimitsFor,
-): PlannedSize | undefined {
+): FormedBy | undefined {
   const { property, title, sense } = pairing;
   const limits = limitsFor(property, place);
   const rule = limits.find((limit) => limit.rule !== undefined)?.rule;

@@ -4,7 +4,7 @@ import type { InspectionPlan, Place } from '../model.js';
 import { betweenPlaces } from './between.js';
 import { ownSizes } from './own-sizes.js';
 import { pairSizes } from './pair-sizes.js';
-import { PlannedPlaces, type PlannedSize, type PlannedSizes } from './planned.js';
+import { type FormedBy, PlannedPlaces, type PlannedSize, type PlannedSizes } from './planned.js';
 
 /** Rows of the sheet that limit a size at a place; the rule by which a maker forms it is part of the row. */
 export type LimitsFor = (property: string, place: Place) => readonly InspectionLimit[];
@@ -15,7 +15,7 @@ export type LimitsFor = (property: string, place: Place) => readonly InspectionL
  */
 export function plannedSizes(engine: Engine, plan: InspectionPlan, limitsFor: LimitsFor): PlannedSizes {
   const places = new PlannedPlaces(engine, plan);
-  const sizes = new Map<string, PlannedSize>();
+  const sizes = new Map<string, FormedBy>();
   const all = [
     ...ownSizes(places, limitsFor),
     ...pairSizes(engine, places, limitsFor),
@@ -25,5 +25,10 @@ export function plannedSizes(engine: Engine, plan: InspectionPlan, limitsFor: Li
     const same = sizes.get(size.key);
     sizes.set(size.key, same === undefined ? size : { ...same, ways: [...same.ways, ...size.ways] });
   }
-  return { places: places.all, sizes: [...sizes.values()] };
+  return { places: places.all, sizes: [...sizes.values()].map(withPlaces) };
 }
+
+const withPlaces = (size: FormedBy): PlannedSize => ({
+  ...size,
+  places: [...new Set(size.ways.flatMap((way) => way.figures.map(({ place }) => place.at)))],
+});

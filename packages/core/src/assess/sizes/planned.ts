@@ -46,9 +46,13 @@ export interface PlannedSize {
   readonly sense: FeatureKind['sense'];
   /** The best first. */
   readonly ways: readonly PlannedWay[];
+  /** Numbers of the places that any way reads. */
+  readonly places: readonly number[];
   /** Rows of the sheet that limit it, all grades. */
   readonly limits: readonly InspectionLimit[];
 }
+/** A size before it is known which places its ways read. */
+export type FormedBy = Omit<PlannedSize, 'places'>;
 export interface PlannedSizes {
   readonly places: readonly PlannedPlace[];
   readonly sizes: readonly PlannedSize[];

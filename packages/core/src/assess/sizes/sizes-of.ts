@@ -1,5 +1,5 @@
 /** The sizes that readings give, or what is still to read for them. */
-import type { Slot } from '../model.js';
+import type { Readings, Slot, SlotReading } from '../model.js';
 import { type Bench, type Corrected, correctedReading, disagrees, type Spot, spotOf } from './corrected.js';
 import { formed } from './forms.js';
 import type { PlannedFigure, PlannedPlace, PlannedSize, PlannedSizes, PlannedWay } from './planned.js';
@@ -25,36 +25,87 @@ export interface Disagreement {
 
 /** Readings of one place, by station. */
 interface PlaceRead {
+  readonly spot: Spot;
   readonly by: readonly (Corrected | undefined)[];
   readonly whole: boolean;
 }
 /** Of each place of the plan; undefined where nothing is read. */
 type Read = readonly (PlaceRead | undefined)[];
 
-/**
- * Every size of a plan. It appears as soon as the readings are there that one of its ways needs; before that its entry says what is
- * missing in the way of which most has been read.
- */
-export function sizesOf(bench: Bench, { places, sizes }: PlannedSizes): readonly SizeEntry[] {
-  const read = places.map((place) => readPlace(bench, place));
-  return sizes.map((planned) => entryOf(planned, read));
+/** The sizes of a plan, with the readings that they are formed from. */
+export interface Sizes {
+  readonly read: Read;
+  readonly entries: readonly SizeEntry[];
 }
 
-function readPlace(bench: Bench, { kind, place, slots }: PlannedPlace): PlaceRead | undefined {
-  const { bySlot } = bench.readings;
-  let spot: Spot | undefined;
+/**
+ * Every size of a plan. It appears as soon as the readings are there that one of its ways needs; before that its entry says what is
+ * missing in the way of which most has been read. With the sizes of an earlier moment of the same bench, only what was
+ * read anew is formed anew; the rest are the same objects.
+ */
+export function sizesOf(
+  bench: Bench,
+  { places, sizes }: PlannedSizes,
+  bySlot: Readings['bySlot'],
+  before?: Sizes,
+): Sizes {
+  const read = places.map((place) => readPlace(bench, place, bySlot, before?.read[place.at]));
+  const entries = sizes.map((planned, at) => {
+    const same = before !== undefined && planned.places.every((place) => read[place] === before.read[place]);
+    return same ? before.entries[at]! : entryOf(planned, read);
+  });
+  return { read, entries };
+}
+
+function readPlace(
+  bench: Bench,
+  { kind, place, slots }: PlannedPlace,
+  bySlot: Readings['bySlot'],
+  before: PlaceRead | undefined,
+): PlaceRead | undefined {
+  let spot = before?.spot;
   let by: (Corrected | undefined)[] | undefined;
   let count = 0;
+  let changed = before === undefined;
   for (let at = 0; at < slots.length; at += 1) {
     const { slot, name } = slots[at]!;
     const taken = bySlot.get(slot);
-    if (taken === undefined || taken.length === 0) continue;
+    const known = before?.by[at];
+    if (taken === undefined || taken.length === 0) {
+      changed ||= known !== undefined;
+      continue;
+    }
     spot ??= spotOf(bench, kind, place.id);
     by ??= new Array<Corrected | undefined>(slots.length).fill(undefined);
-    by[at] = correctedReading(bench, spot, slot, name, taken);
     count += 1;
+    if (known !== undefined && sameReadings(known.taken, taken)) by[at] = known;
+    else {
+      by[at] = correctedReading(bench, spot, slot, name, taken);
+      changed = true;
+    }
   }
-  return by && { by, whole: count === slots.length };
+  if (!changed) return before;
+  return by && spot && { spot, by, whole: count === slots.length };
+}
+
+/** Entries never change; but a note of the temperature may have been struck out. */
+function sameReadings(some: readonly SlotReading[], others: readonly SlotReading[]): boolean {
+  if (some === others) return true;
+  return (
+    some.length === others.length &&
+    some.every((one, at) => {
+      const other = others[at]!;
+      return (
+        one.entry === other.entry &&
+        one.value === other.value &&
+        one.text === other.text &&
+        one.at === other.at &&
+        one.instrument === other.instrument &&
+        one.temperature === other.temperature &&
+        one.room === other.room
+      );
+    })
+  );
 }
 
 function entryOf(planned: PlannedSize, read: Read): SizeEntry {
