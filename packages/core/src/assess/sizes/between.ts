@@ -2,11 +2,19 @@
 import { stepsBetween } from '../../calc/metrology/index.js';
 import type { Place } from '../model.js';
 import { evenForm, type Formed, formed } from './forms.js';
-import type { LimitsFor } from './plan-sizes.js';
-import { type FormedBy, figureAt, keyOf, type PlannedPlace, type PlannedPlaces, wayOf } from './planned.js';
+import {
+  type FormedBy,
+  figureAt,
+  keyOf,
+  type LimitsFor,
+  type PlannedPlace,
+  type PlannedPlaces,
+  wayOf,
+} from './planned.js';
 
 interface Between {
-  readonly feature: string;
+  /** One feature, or several whose sizes at a place are added: both ends of a rod. */
+  readonly features: readonly string[];
   readonly property: string;
   readonly title: string;
   /** Which of it is held against the limit. */
@@ -14,12 +22,15 @@ interface Between {
   readonly per: 'engine' | 'bank';
 }
 const row = (
-  feature: string,
+  feature: string | readonly string[],
   property: string,
   title: string,
   form: Between['form'] = 'spread',
   per: Between['per'] = 'engine',
-): Between => ({ feature, property: `${feature}.${property}`, title, form, per });
+): Between =>
+  typeof feature === 'string'
+    ? { features: [feature], property: `${feature}.${property}`, title, form, per }
+    : { features: feature, property, title, form, per };
 
 const BETWEEN: readonly Between[] = [
   row('liner-protrusion', 'between', 'liner protrusion, spread under one head', 'spread', 'bank'),
@@ -30,6 +41,7 @@ const BETWEEN: readonly Between[] = [
   row('chamber-volume', 'between', 'chamber volume, spread over the cylinders'),
   row('piston-mass', 'between', 'piston mass, spread over the cylinders'),
   row('pin-mass', 'between', 'pin mass, spread over the cylinders'),
+  row(['rod-big-end-mass', 'rod-small-end-mass'], 'rod-mass.between', 'rod mass, spread over the cylinders'),
   row('rod-big-end-mass', 'between', 'big-end mass, spread over the cylinders'),
   row('rod-small-end-mass', 'between', 'small-end mass, spread over the cylinders'),
 ];
@@ -52,16 +64,23 @@ function groupsOf(places: readonly PlannedPlace[], per: Between['per']): readonl
 /** Spreads between the places of a plan. */
 export const betweenPlaces = (places: PlannedPlaces, limitsFor: LimitsFor): readonly FormedBy[] =>
   BETWEEN.flatMap((between) =>
-    groupsOf(places.of(between.feature), between.per).flatMap((group) =>
-      group.members.length > 1 ? betweenIn(between, group, limitsFor) : [],
+    groupsOf(places.of(between.features[0]!), between.per).flatMap((group) =>
+      group.members.length > 1 ? (betweenIn(between, group, places, limitsFor) ?? []) : [],
     ),
   );
 
-function betweenIn({ property, title, form }: Between, { place, members }: Group, limitsFor: LimitsFor): FormedBy {
-  const figures = members.flatMap((member) => figureAt(member, 'mean', member.place.name) ?? []);
+function betweenIn(
+  { features, property, title, form }: Between,
+  { place, members }: Group,
+  places: PlannedPlaces,
+  limitsFor: LimitsFor,
+): FormedBy | undefined {
+  const all = features.flatMap((feature) => members.map((member) => places.at(feature, member.place.id)));
+  const figures = all.flatMap((one) => (one === undefined ? [] : (figureAt(one, 'mean', one.place.name) ?? [])));
+  if (figures.length < features.length * members.length) return undefined;
   const way = wayOf({
     figures,
-    combine: form === 'steps' ? largestStep : (values) => formed(evenForm(form, values.length), values),
+    combine: (values) => ofSums(values, members.length, form),
     formula:
       form === 'steps' ? 'largest step between neighbours' : form === 'spread' ? 'largest less smallest' : 'largest',
     sources: form === 'steps' ? ['metrology.liner-protrusion'] : ['metrology.repeats'],
@@ -78,6 +97,17 @@ function betweenIn({ property, title, form }: Between, { place, members }: Group
     limits: limitsFor(property, place),
   };
 }
+/** Figures come feature by feature; those of one place are added, and move the result alike. */
+function ofSums(values: readonly number[], count: number, form: Between['form']): Formed {
+  const sums = Array.from({ length: count }, (_, at) => {
+    let sum = 0;
+    for (let index = at; index < values.length; index += count) sum += values[index]!;
+    return sum;
+  });
+  const { value, by } = form === 'steps' ? largestStep(sums) : formed(evenForm(form, count), sums);
+  return { value, by: values.map((_, index) => by[index % count]!) };
+}
+
 function largestStep(values: readonly number[]): Formed {
   const steps = stepsBetween(
     values.map((one) => [one]),

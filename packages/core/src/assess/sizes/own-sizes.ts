@@ -1,8 +1,15 @@
 /** Sizes that the readings of one place give: mean, largest, out-of-round, taper. */
 import type { FeatureKind, SizeRule } from '../model.js';
 import { type Formed, isRuleOf } from './forms.js';
-import type { LimitsFor } from './plan-sizes.js';
-import { type FormedBy, figureAt, keyOf, type PlannedPlace, type PlannedPlaces, wayOf } from './planned.js';
+import {
+  type FormedBy,
+  figureAt,
+  keyOf,
+  type LimitsFor,
+  type PlannedPlace,
+  type PlannedPlaces,
+  wayOf,
+} from './planned.js';
 
 /** Sizes of every place of a plan, in its order. */
 export const ownSizes = (places: PlannedPlaces, limitsFor: LimitsFor): readonly FormedBy[] =>

@@ -4,11 +4,11 @@ import { crankpinsOf } from '../features/journals.js';
 import type { Place } from '../model.js';
 import type { Form } from './forms.js';
 import { PAIRINGS, type PairInput, type Pairing, type PairWay } from './pairings.js';
-import type { LimitsFor } from './plan-sizes.js';
 import {
   type FormedBy,
   figureAt,
   keyOf,
+  type LimitsFor,
   type PlannedFigure,
   type PlannedPlaces,
   type PlannedWay,

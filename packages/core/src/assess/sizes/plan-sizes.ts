@@ -1,13 +1,10 @@
 /** All sizes of a plan with the ways to form them and the rows that limit them. */
-import type { Engine, InspectionLimit } from '../../engine/index.js';
-import type { InspectionPlan, Place } from '../model.js';
+import type { Engine } from '../../engine/index.js';
+import type { InspectionPlan } from '../model.js';
 import { betweenPlaces } from './between.js';
 import { ownSizes } from './own-sizes.js';
 import { pairSizes } from './pair-sizes.js';
-import { type FormedBy, PlannedPlaces, type PlannedSize, type PlannedSizes } from './planned.js';
-
-/** Rows of the sheet that limit a size at a place; the rule by which a maker forms it is part of the row. */
-export type LimitsFor = (property: string, place: Place) => readonly InspectionLimit[];
+import { type FormedBy, type LimitsFor, PlannedPlaces, type PlannedSize, type PlannedSizes } from './planned.js';
 
 /**
  * All sizes of a plan in its order: those of each place, then the pairs, then the spreads between places. A clearance that can be measured

@@ -58,6 +58,9 @@ export interface PlannedSizes {
   readonly sizes: readonly PlannedSize[];
 }
 
+/** Rows of the sheet that limit a size at a place; the rule by which a maker forms it is part of the row. */
+export type LimitsFor = (property: string, place: Place) => readonly InspectionLimit[];
+
 export const keyOf = (property: string, place: string): string => `${property}@${place}`;
 export const wayOf = (way: Omit<PlannedWay, 'needed'>): PlannedWay => ({
   ...way,
