@@ -156,12 +156,23 @@ function alternativeView(
   };
 }
 
-/** "cylinders 7 and 8" as the plan calls them: "cylinder 7, cylinder 8"; all of them are counted. */
+/** Places as a person lists them: "all 8", "cylinders 7 and 8", "left deck, right deck". */
 function placeNames({ plan }: Assessment, { property = '' }: OrderLine, places: readonly string[]): string {
   const feature = plan.features.find(({ kind }) => kind.id === property.split('.')[0]);
   if (feature === undefined) return places.join(', ');
   if (places.length === feature.places.length && places.length > 1) return `all ${places.length}`;
-  return places.map((place) => feature.places.find((one) => one.id === place)?.name ?? place).join(', ');
+  const names = places.map((place) => feature.places.find((one) => one.id === place)?.name ?? place);
+  return numbered(names) ?? names.join(', ');
+}
+
+/** "cylinders 1, 3 and 5" of names that differ in their number alone. */
+function numbered(names: readonly string[]): string | undefined {
+  const found = names.map((name) => /^(\D+) (\d+)$/.exec(name));
+  const words = new Set(found.map((one) => one?.[1]));
+  const [word] = words;
+  if (names.length < 2 || words.size > 1 || word === undefined) return undefined;
+  const numbers = found.map((one) => Number(one?.[2])).sort((a, b) => a - b);
+  return `${word}s ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
 }
 
 /** "bore and hone to +0.500 mm, cylinder block: all 8 99.103 to 99.112 mm"; places with targets of their own stand apart. */

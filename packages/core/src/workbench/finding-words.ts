@@ -1,21 +1,25 @@
 /** What a finding says beyond its own limit: parts that are each good and do not fit together, where to read, on what it rests. */
-import { type Assessment, FEATURE_RULES, type Finding, PROPERTIES, type Slot } from '../assess/index.js';
+import { type Assessment, FEATURE_RULES, type Finding, PROPERTIES, parseSlot, type Slot } from '../assess/index.js';
 import { describeSource, sourceOf, toSourceKey } from '../sources/index.js';
+import { placeWords } from './slot-names.js';
+
+const AREAS = new Map(FEATURE_RULES.map(({ kind }) => [kind.id, kind.area]));
+/** A size rests on readings and on what its gauges and the temperature add; only readings are slots. */
+const isSlot = (key: string): boolean => AREAS.has(parseSlot(key)?.feature ?? '');
 
 /** Feature and place of the readings that a finding rests on, each once: `cylinder-bore/7`. */
 function restsOn({ size, missing }: Finding): readonly string[] {
-  const keys = [...(size?.parts.map((part) => part.key) ?? []), ...missing];
-  const slots = keys.map((key) => key.split('/')).filter((parts) => parts.length === 3 && parts[0] !== 'gauge');
-  return [...new Set(slots.map(([feature, place]) => `${feature}/${place}`))];
+  const keys = [...(size?.parts.map((part) => part.key) ?? []), ...missing].filter(isSlot);
+  return [...new Set(keys.map((key) => key.split('/').slice(0, 2).join('/')))];
 }
 
+const partOf = ({ property, place }: Finding): string => `${PROPERTIES.get(property)?.needs[0]}/${place}`;
+
 /** Findings about the parts themselves of which a clearance is made, those only that a printed limit judges. */
-function partsOf({ findings }: Assessment, clearance: Finding): readonly Finding[] {
-  const places = new Set(restsOn(clearance));
-  return findings.filter((one) => {
-    const property = PROPERTIES.get(one.property);
-    return property?.made === 'size' && one.held.length > 0 && places.has(`${property.needs[0]}/${one.place}`);
-  });
+function partsOf({ findings }: Assessment, parts: readonly string[]): readonly Finding[] {
+  return findings.filter(
+    (one) => PROPERTIES.get(one.property)?.made === 'size' && one.held.length > 0 && parts.includes(partOf(one)),
+  );
 }
 
 const usable = ({ verdict }: Finding): boolean => verdict === 'in' || verdict === 'near';
@@ -26,18 +30,26 @@ const usable = ({ verdict }: Finding): boolean => verdict === 'in' || verdict ==
  */
 export function goodPartsBadFit(assessment: Assessment, finding: Finding): string | undefined {
   if (finding.verdict !== 'out' || PROPERTIES.get(finding.property)?.made !== 'pair') return undefined;
-  const parts = partsOf(assessment, finding);
-  const judged = new Set(parts.map(({ property, place }) => `${PROPERTIES.get(property)?.needs[0]}/${place}`));
-  const known = restsOn(finding).length > 0 && restsOn(finding).every((one) => judged.has(one));
-  if (!known || !parts.every(usable)) return undefined;
-  const names = [...new Set(parts.map(({ title, placeName }) => `${title} of ${placeName}`))];
-  return `Every part is within its own wear limit, the clearance is not: ${names.join(', ')} are each good, and together they are out`;
+  const parts = restsOn(finding);
+  const judged = partsOf(assessment, parts);
+  const known = parts.length > 1 && parts.every((part) => judged.some((one) => partOf(one) === part));
+  if (!known || !judged.every(usable)) return undefined;
+  const names = parts.map((part) => nameOf(assessment, part));
+  return `Every part is within its own wear limit, the clearance is not: ${names.join(' and ')} are each good, together they are out`;
+}
+
+/** "bore of cylinder 7". */
+function nameOf({ plan }: Assessment, part: string): string {
+  const [id, at] = part.split('/');
+  const feature = plan.features.find(({ kind }) => kind.id === id);
+  const place = feature?.places.find((one) => one.id === at);
+  return feature && place ? placeWords({ feature, place }) : part;
 }
 
 /** The reading to take for a finding: the first that is missing, the one that decides, else the first that formed it. */
 export function whereToRead({ missing, again, size }: Finding): Slot | undefined {
   const keys = [...missing, ...(again ? [again.key] : []), ...(size?.parts.map((part) => part.key) ?? [])];
-  return keys.find((key) => key.split('/').length === 3 && !key.startsWith('gauge/'));
+  return keys.find(isSlot);
 }
 
 const CATALOGUE_KEY = /^[a-z-]+\.[a-z-]+$/;
@@ -49,8 +61,6 @@ export const sourceLines = (keys: readonly string[]): readonly string[] =>
     if (known !== undefined) return describeSource(sourceOf(known));
     return CATALOGUE_KEY.test(key) ? `calculation ${key} of the catalogue` : key;
   });
-
-const AREAS = new Map(FEATURE_RULES.map(({ kind }) => [kind.id, kind.area]));
 
 /** Part of the engine to which a size belongs; a clearance stands with the part that runs in the other. */
 export const areaOf = (property: string) =>

@@ -44,9 +44,9 @@ export function fitView(bench: Bench, shownIn: ShownIn): FitView {
 const CAUTIONS: readonly Caution[] = [
   {
     word: 'NOTICE',
-    can: 'A cut cannot be undone',
-    because: 'every order rests on the readings that stand here',
-    act: 'read again what decides before the work is sent out; the maker’s manual outranks every computed figure',
+    can: 'A cut cannot be undone.',
+    because: 'Every order rests on the readings that stand here.',
+    act: 'Read again what decides before the work is sent out; the maker’s manual outranks every computed figure.',
   },
 ];
 

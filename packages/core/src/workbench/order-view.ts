@@ -188,15 +188,15 @@ function measuredWith({ readings }: Assessment): readonly string[] {
 const CAUTIONS: readonly Caution[] = [
   {
     word: 'NOTICE',
-    can: 'A size that is cut away cannot be put back',
-    because: 'this order rests on readings of the engine as it was found',
-    act: 'measure the part that it is fitted to before the last cut; where this order and the maker’s manual differ, stop and ask: the manual outranks it',
+    can: 'A size that is cut away cannot be put back.',
+    because: 'This order rests on readings of the engine as it was found.',
+    act: 'Measure the part that it is fitted to before the last cut; where this order and the maker’s manual differ, stop and ask: the manual outranks it.',
   },
   {
     word: 'NOTICE',
-    can: 'The shop knows its machines better than a list does',
-    because: 'figures here are targets, not a way of working',
-    act: 'the shop’s own practice and local codes decide how the work is done and what has to be tested',
+    can: 'The shop knows its machines better than a list does.',
+    because: 'Figures here are targets, not a way of working.',
+    act: 'The shop’s own practice and local codes decide how the work is done and what has to be tested.',
   },
 ];
 

@@ -52,7 +52,7 @@ export function DecideStep({ view, chosen, record, back }: DecideStepProps) {
       </section>
       <div className="apart">
         <button type="button" className="button" onClick={() => run('back')}>
-          Back to the alternatives <span className="act-key-name">(Esc)</span>
+          Back to the alternatives <span className="fit-key act-key-name">Esc</span>
         </button>
       </div>
     </>

@@ -6,7 +6,7 @@ import { useAfterPaint } from './use-after-paint.js';
 const STATE: Readonly<Record<DecisionView['state'], string>> = {
   open: 'Open: can be decided now',
   changed: 'Differs from when it was decided',
-  waiting: 'Waits',
+  waiting: 'Waiting for readings or figures',
   decided: 'Decided',
 };
 /** What can be acted on comes first. */
@@ -35,34 +35,43 @@ export function DecisionList({ job, view }: DecisionListProps) {
 }
 
 function ByState({ job, decisions }: { readonly job: string; readonly decisions: readonly DecisionView[] }) {
+  return ORDER.map((state) => {
+    const of = decisions.filter((one) => one.state === state);
+    if (of.length === 0) return null;
+    const title = `${STATE[state]} (${of.length})`;
+    // Nothing can be done about those that wait, so they do not stand in the way.
+    return state === 'waiting' ? (
+      <details key={state} className="fit-fold">
+        <summary>
+          <h3>{title}</h3>
+        </summary>
+        <Cards job={job} decisions={of} />
+      </details>
+    ) : (
+      <div key={state} className="stack">
+        <h3>{title}</h3>
+        <Cards job={job} decisions={of} />
+      </div>
+    );
+  });
+}
+
+function Cards({ job, decisions }: { readonly job: string; readonly decisions: readonly DecisionView[] }) {
   return (
-    <>
-      {ORDER.map((state) => {
-        const of = decisions.filter((one) => one.state === state);
-        if (of.length === 0) return null;
-        return (
-          <div key={state} className="stack">
-            <h3>
-              {STATE[state]} ({of.length})
-            </h3>
-            <ul className="plain fit-decisions">
-              {of.map((one) => (
-                <li key={`${one.id} ${one.scope}`}>
-                  <Link
-                    href={`/engine/${job}/fit/${one.id}/${encodeURIComponent(one.scope)}`}
-                    className={`fit-decision fit-decision-${state}`}
-                    data-decision={`${one.id}/${one.scope}`}
-                  >
-                    <strong>{one.title}</strong>
-                    <span>{standing(one)}</span>
-                  </Link>
-                </li>
-              ))}
-            </ul>
-          </div>
-        );
-      })}
-    </>
+    <ul className="plain fit-decisions">
+      {decisions.map((one) => (
+        <li key={`${one.id} ${one.scope}`}>
+          <Link
+            href={`/engine/${job}/fit/${one.id}/${encodeURIComponent(one.scope)}`}
+            className={`fit-decision fit-decision-${one.state}`}
+            data-decision={`${one.id}/${one.scope}`}
+          >
+            <strong>{one.title}</strong>
+            <span>{standing(one)}</span>
+          </Link>
+        </li>
+      ))}
+    </ul>
   );
 }
 

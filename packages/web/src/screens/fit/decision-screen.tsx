@@ -64,8 +64,9 @@ function OneDecision({ open, id, scope }: OneDecisionProps) {
       </div>
       <Decided view={view} strike={recorder.strikeOut} />
       <Missing view={view} />
+      <Proof view={view} />
       <Alternatives view={view} pick={setPicked} />
-      <Why view={view} />
+      <Behind view={view} />
       <Link className="button" href={`/engine/${open.job}/fit`}>
         All sizes and decisions
       </Link>
@@ -98,25 +99,27 @@ function Missing({ view }: { readonly view: DecisionView }) {
   );
 }
 
-/** Why the recommended one is best, and what all of it rests on. */
-function Why({ view }: { readonly view: DecisionView }) {
+/** Why the recommended one is best, before what it is compared with. */
+function Proof({ view }: { readonly view: DecisionView }) {
+  if (view.proof === '') return null;
+  return (
+    <section className="stack" aria-labelledby="proof">
+      <h2 id="proof">Why this one is recommended</h2>
+      <p>{view.proof}</p>
+    </section>
+  );
+}
+
+function Behind({ view }: { readonly view: DecisionView }) {
   if (view.alternatives.length === 0) return null;
   return (
-    <>
-      {view.proof !== '' && (
-        <section className="stack" aria-labelledby="proof">
-          <h2 id="proof">Why this one is recommended</h2>
-          <p>{view.proof}</p>
-        </section>
-      )}
-      <details className="fit-area">
-        <summary>
-          <h2>Working and sources</h2>
-        </summary>
-        <div className="stack fit-opened">
-          <Working working={view.working} sources={view.sources} cautions={view.cautions} />
-        </div>
-      </details>
-    </>
+    <details className="fit-fold">
+      <summary>
+        <h2>Working and sources</h2>
+      </summary>
+      <div className="stack fit-opened">
+        <Working working={view.working} sources={view.sources} cautions={view.cautions} />
+      </div>
+    </details>
   );
 }

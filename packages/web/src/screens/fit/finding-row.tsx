@@ -14,6 +14,7 @@ interface FindingRowProps {
 /** One size: verdict, value, limits and where they come from; a tap or Enter opens how it was worked out. */
 export function FindingRow({ job, row }: FindingRowProps) {
   const [open, setOpen] = useState(false);
+  const isRead = row.value !== '';
   return (
     <details
       className="fit-row"
@@ -28,12 +29,12 @@ export function FindingRow({ job, row }: FindingRowProps) {
         <Verdict
           state={verdictState(row.verdict)}
           {...(row.nearEnd ? { nearEnd: row.nearEnd } : {})}
-          {...(row.value === '' ? {} : { value: `${row.value} ${row.doubt}`.trim() })}
-          limit={limitWords(row)}
+          {...(isRead ? { value: `${row.value} ${row.doubt}`.trim() } : {})}
+          limit={isRead ? limitWords(row) : row.words}
           {...(row.distance ? { distance: row.distance } : {})}
         />
         <span className="fit-row-words">
-          <span className={row.verdict === 'out' ? 'fit-row-out' : undefined}>{row.words}</span>
+          {isRead && <span className={row.verdict === 'out' ? 'fit-row-out' : undefined}>{row.words}</span>}
           {row.origin !== '' && <span className="soft">Limit from {row.origin}</span>}
         </span>
       </summary>

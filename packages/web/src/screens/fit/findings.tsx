@@ -1,11 +1,11 @@
-import type { FitView } from '@gudgeon/core/workbench';
+import type { FindingView, FitView } from '@gudgeon/core/workbench';
 import { useState } from 'react';
 import { useActions } from '../../keys/index.js';
 import { countOf, FILTERS, type Filter, firstFilter, type Group, shownGroups } from './filters.js';
 import { FindingRow } from './finding-row.js';
 
-/** A longer group is opened by the person: hundreds of rows are no list for a thumb. */
-const SHOWN_AT_ONCE = 12;
+/** Rows of an area until the person asks for the rest: hundreds of rows are no list for a thumb. */
+const SHOWN_AT_ONCE = 6;
 
 interface FindingsProps {
   readonly job: string;
@@ -72,24 +72,33 @@ function FilterButton({ filter, now, count, run }: FilterButtonProps) {
 }
 
 function AreaGroup({ job, group }: { readonly job: string; readonly group: Group }) {
-  const { title, rows } = group;
-  const [open, setOpen] = useState(rows.length <= SHOWN_AT_ONCE);
+  const { area, title, rows } = group;
+  const [all, setAll] = useState(false);
+  const shown = all ? rows : rows.slice(0, SHOWN_AT_ONCE);
+  const rest = rows.slice(shown.length);
   return (
-    <details className="fit-area" open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>
-        <h3>
-          {title} <span className="soft">({rows.length})</span>
-        </h3>
-      </summary>
-      {open && (
-        <ul className="plain">
-          {rows.map((row) => (
-            <li key={row.key} className="fit-item">
-              <FindingRow job={job} row={row} />
-            </li>
-          ))}
-        </ul>
+    <section className="fit-area" aria-labelledby={`area-${area}`}>
+      <h3 id={`area-${area}`}>
+        {title} <span className="soft">({rows.length})</span>
+      </h3>
+      <ul className="plain">
+        {shown.map((row) => (
+          <li key={row.key} className="fit-item">
+            <FindingRow job={job} row={row} />
+          </li>
+        ))}
+      </ul>
+      {rest.length > 0 && (
+        <button type="button" className="button fit-more" onClick={() => setAll(true)}>
+          {moreWords(rest, title)}
+        </button>
       )}
-    </details>
+    </section>
   );
+}
+
+/** What stands behind the button, so that nothing bad is out of sight without a word. */
+function moreWords(rest: readonly FindingView[], title: string): string {
+  const out = rest.filter(({ verdict }) => verdict === 'out').length;
+  return `${rest.length} more: ${title.toLowerCase()}${out === 0 ? '' : `, ${out} of them out`}`;
 }

@@ -23,6 +23,14 @@ function Fit({ open }: { readonly open: OpenJob }) {
       <div className="stack">
         <Title tab="Fit">Fit: {open.engine.name}</Title>
         <nav className="row" aria-label="Beside this page">
+          <a className="button" href="#decisions">
+            Decisions
+          </a>
+          {view.again.length > 0 && (
+            <a className="button" href="#again-first">
+              Measure again first ({view.again.length})
+            </a>
+          )}
           <Link className="button" href={`${engine}/measure`}>
             Worksheets
           </Link>
@@ -31,9 +39,9 @@ function Fit({ open }: { readonly open: OpenJob }) {
           </Link>
         </nav>
       </div>
+      <Findings job={open.job} view={view} />
       <AgainFirst job={open.job} again={view.again} />
       <DecisionList job={open.job} view={view} />
-      <Findings job={open.job} view={view} />
       <Contradictions view={view} />
       <CautionsAgain cautions={view.cautions} />
     </div>

@@ -40,7 +40,14 @@ function Order({ open }: { readonly open: OpenJob }) {
         </div>
         <Said recorder={recorder} />
       </div>
-      <StillOpen view={view} />
+      {view.open.length > 0 && (
+        <p className="record-open" role="note">
+          <strong>This order is not whole.</strong>{' '}
+          <a href="#order-open">
+            {view.open.length === 1 ? 'One decision is' : `${view.open.length} decisions are`} still open
+          </a>
+        </p>
+      )}
       <section className="stack" aria-labelledby="work">
         <h2 id="work">Work for the shop</h2>
         {view.lines.length === 0 ? (
@@ -56,6 +63,7 @@ function Order({ open }: { readonly open: OpenJob }) {
         )}
       </section>
       <PartsToBuy buys={view.buys} />
+      <StillOpen view={view} />
       <MeasuredWith view={view} />
       {view.cautions.map((caution) => (
         <SignalPanel key={caution.can} {...caution} />
@@ -64,13 +72,13 @@ function Order({ open }: { readonly open: OpenJob }) {
   );
 }
 
-/** An order is never shown as more whole than it is. */
+/** An order never looks more whole than it is. */
 function StillOpen({ view }: { readonly view: OrderView }) {
   if (view.open.length === 0) return null;
   return (
-    <section className="record-open" aria-labelledby="order-open">
-      <h2 id="order-open">This order is not whole: {view.open.length} still open</h2>
-      <ul>
+    <section className="stack" aria-labelledby="order-open">
+      <h2 id="order-open">Still open ({view.open.length})</h2>
+      <ul className="fit-working">
         {view.open.map((line) => (
           <li key={line}>{line}</li>
         ))}
@@ -82,7 +90,7 @@ function StillOpen({ view }: { readonly view: OrderView }) {
 function MeasuredWith({ view }: { readonly view: OrderView }) {
   if (view.measuredWith.length === 0) return null;
   return (
-    <details className="fit-area">
+    <details className="fit-fold">
       <summary>
         <h2>Measured with ({view.measuredWith.length})</h2>
       </summary>
