@@ -1,4 +1,5 @@
 export { assess } from './assess.js';
+export * from './combination/index.js';
 export * from './decisions/index.js';
 export * from './features/index.js';
 export * from './gates/index.js';

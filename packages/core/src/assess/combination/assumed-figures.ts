@@ -28,6 +28,7 @@ export const assumedFigures = (engine: Engine): readonly GivenFigure[] => [
     assumed(figureKey('bind-margin-least', kind), inch(0.06), `0.060 in, ${PRACTICE}`),
     assumed(figureKey('retainer-room-least', kind), inch(0.05), `0.050 in, ${PRACTICE}`),
   ]),
+  assumed('lobe-fullness', 6, 'a modelled lobe with the exponents 6, 8, 10; bibliography polydyne-cam'),
   ...hydraulicLash(engine),
   ...bankFigures(engine),
 ];

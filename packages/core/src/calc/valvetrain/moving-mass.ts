@@ -50,25 +50,45 @@ export interface FirstToPart {
 
 const LOOKS = 8;
 
+/** Lift by crank angle with its second derivative, where it is asked for. */
+export type LiftAt = (angle: number) => { readonly value: number; readonly bend: number };
+
 /**
- * Lowest crank speed at which the spring no longer holds the gear on a measured lobe, and where.
+ * Lowest crank speed at which the spring no longer holds the gear on a lobe, and where.
  *
- *   ω² = (F₀ + k·h)/(m·(−h″)), least over all angles with h″ < 0
+ *   ω² = (F₀ + k·h)/(m·(−h″)), least over all `places` with h″ < 0
  *
- * `curve` valve lift [m] over crank angle [rad]; F₀ `seatLoad` [N], k `rate` [N/m], m `mass` [kg] at the valve. Looked at on each reading and at
- * seven places between two. Undefined for a curve that never bends down. Errors of the readings are magnified by the
- * second derivative. Rigid gear; real gear bends and parts earlier. Source: Newton.
+ * `at` valve lift [m] and its bend [m/rad²] by crank angle [rad]; F₀ `seatLoad` [N], k `rate` [N/m], m `mass` [kg] at the valve. Undefined
+ * for a curve that never bends down. Rigid gear; real gear bends and parts earlier. Source: Newton.
+ */
+export function firstToPartAt(
+  at: LiftAt,
+  places: readonly number[],
+  seatLoad: Force,
+  rate: Stiffness,
+  mass: Mass,
+): FirstToPart | undefined {
+  let first: FirstToPart | undefined;
+  for (const angle of places) {
+    const { value, bend } = at(angle);
+    if (bend >= 0) continue;
+    const speed = separationSpeed((seatLoad + rate * Math.max(0, value)) as Force, mass, bend);
+    if (first === undefined || speed < first.speed) first = { speed, angle, lift: value };
+  }
+  return first;
+}
+
+/**
+ * `firstToPartAt` for a measured lobe: `curve` valve lift [m] over crank angle [rad], looked at on each reading and at seven places
+ * between two. Errors of the readings are magnified by the second derivative.
  */
 export function firstToPart(curve: Spline, seatLoad: Force, rate: Stiffness, mass: Mass): FirstToPart | undefined {
-  const { x } = curve;
-  const places = x.slice(1).flatMap((end, at) => {
+  return firstToPartAt((angle) => splineAt(curve, angle), placesAlong(curve), seatLoad, rate, mass);
+}
+
+/** Each reading of a curve and seven places between two. */
+export const placesAlong = ({ x }: Spline): readonly number[] =>
+  x.slice(1).flatMap((end, at) => {
     const start = x[at]!;
     return Array.from({ length: LOOKS + 1 }, (_, look) => start + ((end - start) * look) / LOOKS);
   });
-  const found = places.flatMap((angle) => {
-    const { value, bend } = splineAt(curve, angle);
-    const load = (seatLoad + rate * Math.max(0, value)) as Force;
-    return bend < 0 ? [{ speed: separationSpeed(load, mass, bend), angle, lift: value }] : [];
-  });
-  return found.length === 0 ? undefined : found.reduce((best, one) => (one.speed < best.speed ? one : best));
-}

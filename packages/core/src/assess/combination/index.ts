@@ -1,0 +1,12 @@
+export { type BalanceAnswer, balanceOf } from './balance.js';
+export type { PinPart, PinStack } from './bobweights.js';
+export { type CompressionAnswer, type CylinderStack, compressionOf, type StackPart } from './compression.js';
+export { PART_NAMES, ROOM_PARTS, type RoomPart } from './cylinder-room.js';
+export { intakeFacesOf } from './intake-face.js';
+export type { MeasuredLobes } from './lobe.js';
+export { figure, makeupOf, type Spot } from './makeup.js';
+export type * from './model.js';
+export { type ShakingTurn, shakingTurn, type TurningVector } from './shaking.js';
+export { type RatioGoal, solveCompression } from './solve-compression.js';
+export { type NoCurve, type SpringCurve, springCurve } from './spring-curve.js';
+export { springsOf } from './springs.js';

@@ -1,0 +1,71 @@
+/** Spring load and the load that the lobe needs, over the crank: what a plot shows. */
+import { followForce, openLoad } from '../../calc/valvetrain/index.js';
+import type { ValveKind } from '../../engine/index.js';
+import type { Acceleration, Force, Length, Mass, Stiffness } from '../../quantity/index.js';
+import { type Lobe, lobeOf, type MeasuredLobes } from './lobe.js';
+import { Look } from './look.js';
+import type { Makeup, MissingFigure } from './model.js';
+import { springNumbers } from './spring-numbers.js';
+
+export interface SpringCurve {
+  readonly kind: ValveKind;
+  readonly from: Lobe['from'];
+  /** Crank angle [rad], rising: from the nose for a modelled lobe, as read for a measured one. */
+  readonly angles: readonly number[];
+  /** At the valve, less the lash [m]. */
+  readonly lifts: readonly number[];
+  /** Of the spring [N]. */
+  readonly loads: readonly number[];
+  /** At each speed [rad/s], the load [N] without which the gear leaves the lobe; 0 where the lobe pushes. */
+  readonly needed: readonly { readonly speed: number; readonly loads: readonly number[] }[];
+  /** Speed at which the gear would part. */
+  readonly parts?: number;
+}
+export interface NoCurve {
+  readonly missing: readonly MissingFigure[];
+}
+
+/** The curves of intake or exhaust at the speeds given, the highest speed of the makeup where none is; else what is missing for them. */
+export function springCurve(
+  makeup: Makeup,
+  kind: ValveKind,
+  speeds?: readonly number[],
+  lobes?: MeasuredLobes,
+): SpringCurve | NoCurve {
+  const look = new Look(makeup, kind);
+  const values = springNumbers(look, kind, makeup.engine.valveGear?.kind, lobes);
+  const ratio = look.read('rocker-ratio');
+  const lobe = ratio === undefined ? undefined : lobeOf(look, kind, ratio, lobes);
+  const own = look.read('highest-speed');
+  const wanted = speeds ?? (own === undefined ? undefined : [own]);
+  const { 'seat-load': seat, rate, 'moving-mass': mass } = values;
+  if (lobe === undefined || seat === undefined || rate === undefined || mass === undefined || wanted === undefined)
+    return { missing: [...look.missing.values()] };
+  const angles = bothFlanks(lobe);
+  const lash = look.read('valve-lash') ?? 0;
+  const points = angles.map(lobe.at);
+  const lifts = points.map(({ value }) => Math.max(0, value - lash));
+  const parts = values['separation-speed'];
+  return {
+    kind,
+    from: lobe.from,
+    angles,
+    lifts,
+    loads: lifts.map((lift) => openLoad(seat as Force, rate as Stiffness, lift as Length)),
+    needed: wanted.map((speed) => ({
+      speed,
+      loads: points.map(({ bend }) => followForce(mass as Mass, (bend * speed ** 2) as Acceleration)),
+    })),
+    ...(parts !== undefined && { parts }),
+  };
+}
+
+/** A modelled lobe is looked at on one flank only. */
+function bothFlanks({ places, from }: Lobe): readonly number[] {
+  if (from === 'measured') return [...new Set(places)];
+  const opening = places
+    .slice(1)
+    .map((angle) => -angle)
+    .reverse();
+  return [...opening, ...places];
+}
