@@ -40,6 +40,23 @@ export interface Judged {
   readonly u: number;
   readonly reading?: ErrorSource;
 }
+/** Its doubt is worked out when it is judged: of two ends one decides. */
+class EndOfSize implements Judged {
+  readonly value: number;
+  readonly reading: ErrorSource;
+  readonly #of: Corrected;
+
+  constructor(reading: Corrected) {
+    this.value = reading.value;
+    this.reading = reading.own;
+    this.#of = reading;
+  }
+  get u(): number {
+    const blend = BLEND.begin();
+    blend.add(1, this.#of);
+    return blend.doubt();
+  }
+}
 function extreme(readings: readonly Corrected[], sense: 1 | -1): Corrected {
   let best = readings[0]!;
   for (const one of readings) if (sense * one.value > sense * best.value) best = one;
@@ -82,11 +99,7 @@ export class FormedSize implements Size {
     const { way, figures, value } = this.#formation;
     if (way.ends !== true) return [{ value, u: this.u }];
     const readings = figures[0]!.readings;
-    return [extreme(readings, -1), extreme(readings, 1)].map((reading) => {
-      const blend = BLEND.begin();
-      blend.add(1, reading);
-      return { value: reading.value, u: blend.doubt(), reading: reading.own };
-    });
+    return [new EndOfSize(extreme(readings, -1)), new EndOfSize(extreme(readings, 1))];
   }
   get #causes(): readonly Cause[] {
     return blended(this.#formation.figures, this.#formation.by).causes();
