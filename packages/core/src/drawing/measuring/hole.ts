@@ -106,6 +106,6 @@ export const bore: DrawBody = (place, scale) =>
     deck: true,
   });
 export const followerBore: DrawBody = (place, scale) =>
-  hole(place, scale, { words: 'The follower’s bore in section, upper end at the top.', wall: 0.22, deck: false });
+  hole(place, scale, { words: 'The follower’s bore in section, upper end at the top.', wall: 0.15, deck: false });
 export const guide: DrawBody = (place, scale) =>
-  hole(place, scale, { words: 'The valve guide in section, spring end at the top.', wall: 0.27, deck: false });
+  hole(place, scale, { words: 'The valve guide in section, spring end at the top.', wall: 0.17, deck: false });

@@ -6,13 +6,17 @@ import { markBox, placeLabels, type Wanted } from '../lettering.js';
 import type { Shown } from '../options.js';
 import { scaleFor } from '../sheet-scale.js';
 import { type Body, type DrawBody, SHEET } from './body.js';
-import { deckHeight, face, protrusion } from './face.js';
-import { backlash, camLobe, chamber, float, mass, runout, seat, springs } from './gear.js';
+import { face } from './face.js';
+import { deckHeight, protrusion } from './heights.js';
 import { bore, followerBore, guide } from './hole.js';
-import { housing, piston, ringGap, ringGroove, shell } from './housing.js';
+import { housing, shell } from './housing.js';
+import { piston, ringGap, ringGroove } from './piston.js';
 import type { PlaceShown, StationShown } from './place-shown.js';
 import { POINTER_REACH, READING_REACH, readingMark, readingWords } from './reading-marks.js';
 import { journal, length, pin, stem } from './shaft.js';
+import { backlash, float, runout } from './turning.js';
+import { camLobe, seat, springs } from './valve-train.js';
+import { chamber, mass } from './vessel.js';
 
 const BODIES: Readonly<Record<FigureKind, DrawBody>> = {
   bore,

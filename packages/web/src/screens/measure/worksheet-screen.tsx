@@ -49,11 +49,14 @@ function Sheet({ open, bench, desk }: SheetProps) {
   const cell = view.rows.flatMap((row) => row.cells).find((one) => one.slot === slot);
   const row = view.rows.find((one) => one.cells.some((each) => each.slot === slot)) ?? rowOfLast(desk);
   useFromTop(view.feature);
-  useGridKeys((step) => slot && choose(neighbourCell(view, slot, step)));
+  useGridKeys((step) => {
+    const from = slot ?? desk.last ?? view.order[0];
+    if (from !== undefined) choose(neighbourCell(view, from, step));
+  });
   return (
     <div className="sheet">
       <div className="sheet-desk">
-        {view.figure && <FigureView figure={view.figure} onTouch={choose} low {...(slot ? { current: slot } : {})} />}
+        {view.figure && <FigureView figure={view.figure} onTouch={choose} {...(slot ? { current: slot } : {})} />}
         {cell === undefined && <AllRead job={open.job} desk={desk} />}
         {cell && (cell.readings === 0 || desk.repeat) && <EntryDesk desk={desk} cell={cell} />}
         {cell && cell.readings > 0 && !desk.repeat && <SlotRead desk={desk} cell={cell} />}

@@ -1,0 +1,95 @@
+import type { Cell, WorksheetRow, WorksheetView } from '@gudgeon/core/workbench';
+import { memo } from 'react';
+import { VerdictShape } from '../../bench/index.js';
+import { tellingFinding } from './last-reading.js';
+import { verdictState } from './verdict-mark.js';
+
+const stationOf = (slot: string): string => slot.slice(slot.lastIndexOf('/') + 1);
+
+interface RowProps {
+  readonly row: WorksheetRow;
+  readonly columns: WorksheetView['columns'];
+  /** Slot of this row that is current; undefined where another row has it. */
+  readonly current: string | undefined;
+  /** Slot of this row at which Tab stops; one in the whole grid. */
+  readonly stop: string | undefined;
+  readonly choose: (slot: string) => void;
+}
+/** A view is made anew with each entry; only the rows that look different are drawn again. */
+export const GridRow = memo(function GridRow({ row, columns, current, stop, choose }: RowProps) {
+  const finding = tellingFinding(row);
+  return (
+    <tr>
+      <th scope="row">
+        <span className="grid-place">
+          {finding && finding.verdict !== 'no data' && (
+            <span className={`grid-mark verdict-${verdictState(finding.verdict)}`}>
+              <VerdictShape
+                state={verdictState(finding.verdict)}
+                {...(finding.nearEnd ? { nearEnd: finding.nearEnd } : {})}
+              />
+              <span className="only-read">{finding.verdict}</span>
+            </span>
+          )}
+          {row.name}
+        </span>
+      </th>
+      {columns.map((column) => {
+        const cell = row.cells.find((one) => stationOf(one.slot) === column.id);
+        return (
+          <td key={column.id}>
+            {cell && <GridCell cell={cell} current={cell.slot === current} stop={cell.slot === stop} choose={choose} />}
+          </td>
+        );
+      })}
+    </tr>
+  );
+}, sameRow);
+
+function sameRow(a: RowProps, b: RowProps): boolean {
+  if (
+    a.current !== b.current ||
+    a.stop !== b.stop ||
+    a.row.name !== b.row.name ||
+    a.columns.length !== b.columns.length
+  )
+    return false;
+  if (a.row.findings.some((one, i) => one.verdict !== b.row.findings[i]?.verdict)) return false;
+  return a.row.cells.every((cell, i) => {
+    const other = b.row.cells[i];
+    return (
+      other !== undefined &&
+      cell.slot === other.slot &&
+      cell.text === other.text &&
+      cell.state === other.state &&
+      cell.readings === other.readings
+    );
+  });
+}
+
+interface GridCellProps {
+  readonly cell: Cell;
+  readonly current: boolean;
+  readonly stop: boolean;
+  readonly choose: (slot: string) => void;
+}
+/** One cell: hollow until it is read. Tab stops at one only; arrow keys go on from it. */
+function GridCell({ cell, current, stop, choose }: GridCellProps) {
+  const shown = cell.text?.replace(/\s.*$/, '') ?? (cell.readings > 0 ? 'hidden' : '–');
+  const state = { empty: 'not read', read: '', disagrees: ', readings disagree' }[cell.state];
+  return (
+    <button
+      type="button"
+      className={`cell cell-${cell.state}`}
+      data-cell={cell.slot}
+      tabIndex={stop ? 0 : -1}
+      aria-current={current ? 'true' : undefined}
+      aria-label={`${cell.name}: ${cell.text ?? ''}${state}`}
+      onClick={() => choose(cell.slot)}
+    >
+      {cell.state === 'disagrees' && '⇄ '}
+      {shown}
+      {cell.readings > 1 && <small> ×{cell.readings}</small>}
+    </button>
+  );
+}
