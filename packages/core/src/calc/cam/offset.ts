@@ -36,26 +36,39 @@ export interface OffsetChoice {
 }
 
 /**
- * The one part at hand, with so many teeth, that leaves the least of a wanted change of cam timing; of two that leave alike
- * the one with fewer teeth moved, then the one named first.
+ * Every choice of one part at hand, or none, with so many teeth moved.
  *
  * `wanted` [rad of crank, positive advances]; `parts` crank angles of what is at hand; `tooth` crank angle of one sprocket
- * tooth, with `mostTeeth` 0 where teeth are not to be moved. Leaving all as it is, is one of the choices.
- * Source: search over all choices.
+ * tooth, with `mostTeeth` 0 where teeth are not to be moved. Leaving all as it is, is one of the choices. Source: definition.
  */
-export function bestOffset(wanted: Angle, parts: readonly Angle[], tooth: number, mostTeeth: number): OffsetChoice {
+export function offsetChoices(
+  wanted: Angle,
+  parts: readonly Angle[],
+  tooth: number,
+  mostTeeth: number,
+): readonly OffsetChoice[] {
   const teeth = Array.from({ length: 2 * mostTeeth + 1 }, (_, at) => at - mostTeeth);
-  const all = [undefined, ...parts.map((_, at) => at)].flatMap((part) =>
+  return [undefined, ...parts.map((_, at) => at)].flatMap((part) =>
     teeth.map((count) => {
       const change = ((part === undefined ? 0 : parts[part]!) + count * tooth) as Angle;
       return { part, teeth: count, change, left: (wanted - change) as Angle };
     }),
   );
-  return all.reduce((best, one) => (better(one, best) ? one : best));
+}
+
+/**
+ * The one part at hand, with so many teeth, that leaves the least of a wanted change of cam timing; of two that leave alike
+ * the one with fewer teeth moved, then the one named first. Arguments as in `offsetChoices`.
+ *
+ * Source: search over all choices.
+ */
+export function bestOffset(wanted: Angle, parts: readonly Angle[], tooth: number, mostTeeth: number): OffsetChoice {
+  return offsetChoices(wanted, parts, tooth, mostTeeth).reduce((best, one) => (betterOffset(one, best) ? one : best));
 }
 
 const ALIKE = 1e-9;
-function better(one: OffsetChoice, best: OffsetChoice): boolean {
+/** Whether a choice leaves less than the best so far, or as little with fewer teeth. */
+export function betterOffset(one: OffsetChoice, best: OffsetChoice): boolean {
   const gain = Math.abs(best.left) - Math.abs(one.left);
   return gain > ALIKE || (gain > -ALIKE && Math.abs(one.teeth) < Math.abs(best.teeth));
 }

@@ -29,6 +29,17 @@ export interface LobeFit {
   readonly scatter: Length | undefined;
   /** Standard uncertainty of the centreline from that scatter. */
   readonly standardUncertainty: Angle | undefined;
+  /** The same of the duration. */
+  readonly durationUncertainty: Angle | undefined;
+  /**
+   * How far each reading lies off the curve that the others make, in standard deviations of that distance; undefined without two
+   * readings to spare.
+   */
+  readonly offOthers: readonly number[] | undefined;
+  /** Lift of the curve, good between the readings. */
+  readonly liftAt: (angle: number) => Length;
+  /** Share of the centreline's standard uncertainty that is left with one more reading at an angle. */
+  readonly shareWith: (angle: number) => number;
 }
 export type LobeFault =
   | { readonly code: 'too-few-used'; readonly used: number; readonly needed: number }
@@ -60,7 +71,8 @@ const SETTLED = 1e-13;
  * Refuses with `too-few-used`, `undetermined` (readings at too few angles, or all alike) or `not-crossed` (the readings do not go
  * down to the checking lift).
  * Assumes readings that scatter alike and independently, taken in one turning sense.
- * Source: derived; Gauss-Newton least squares and its covariance (Björck, section 9.2, from memory).
+ * Source: derived; Gauss-Newton least squares and its covariance (Björck, section 9.2, from memory); a reading off the others and one
+ * reading more by the update of that covariance (derived).
  */
 export function fitLobe(table: LiftTable, options: LobeOptions): Outcome<LobeFit, LobeFault> {
   const used = highEnough(table, options.leastLift);
@@ -171,15 +183,16 @@ function described(used: LiftTable, fitted: Fitted, nose: number, [opens, closes
   const spare = used.angles.length - fitted.fit.coefficients.length;
   const variance = spare > 0 ? fitted.fit.sum / spare : undefined;
   const wide = used.angles.at(-1)! - used.angles[0]!;
-  const moves = [opens, closes].map((end) => {
+  /** How the place of an end moves with each unknown. */
+  const moves = (end: number) => {
     const slope = slopeOf(fitted.at, end, wide);
-    return fitted.effects(end).map((effect) => -effect / slope / 2);
-  });
-  const effect = moves[0]!.map((one, at) => one + moves[1]![at]!);
-  const cofactor = weighed(
-    effect,
-    fitted.fit.cofactor.map((row) => weighed(effect, row)),
-  );
+    return fitted.effects(end).map((effect) => -effect / slope);
+  };
+  const [opening, closing] = [moves(opens), moves(closes)];
+  const ofMiddle = opening.map((one, at) => (one + closing[at]!) / 2);
+  const ofLength = opening.map((one, at) => closing[at]! - one);
+  const doubt = (effect: readonly number[]) =>
+    variance === undefined ? undefined : (Math.sqrt(variance * shared(fitted.fit, effect, effect)) as Angle);
   return {
     centreline: ((opens + closes) / 2) as Angle,
     opens: opens as Angle,
@@ -190,6 +203,43 @@ function described(used: LiftTable, fitted: Fitted, nose: number, [opens, closes
     usedAngles: used.angles,
     residuals: fitted.fit.residuals as Length[],
     scatter: variance === undefined ? undefined : (Math.sqrt(variance) as Length),
-    standardUncertainty: variance === undefined ? undefined : (Math.sqrt(variance * cofactor) as Angle),
+    standardUncertainty: doubt(ofMiddle),
+    durationUncertainty: doubt(ofLength),
+    offOthers: offOthers(used, fitted, spare),
+    liftAt: (angle) => fitted.at(angle) as Length,
+    shareWith: (angle) => shareWith(fitted, ofMiddle, angle),
   };
+}
+
+/** aᵀ·C·b with the cofactor C of a fit. */
+const shared = ({ cofactor }: LinearFit, a: readonly number[], b: readonly number[]): number =>
+  weighed(
+    a,
+    cofactor.map((row) => weighed(row, b)),
+  );
+
+/** A reading that the curve cannot but go through tells nothing of itself. */
+const FREE = 1e-9;
+
+/**
+ * v/(s′·√(1 − g)), g the weight that a reading has in its own place on the curve, s′ the scatter of the others:
+ * s′² = (Σv² − v²/(1 − g))/(spare − 1).
+ */
+function offOthers({ angles }: LiftTable, { effects, fit }: Fitted, spare: number): readonly number[] | undefined {
+  if (spare < 2) return undefined;
+  return fit.residuals.map((off, at) => {
+    const effect = effects(angles[at]!);
+    const free = 1 - shared(fit, effect, effect);
+    if (free < FREE) return 0;
+    const others = Math.max(0, fit.sum - off ** 2 / free) / (spare - 1);
+    return off === 0 ? 0 : off / Math.sqrt(others * free);
+  });
+}
+
+/** One more reading with effect e takes (cᵀCe)²/(1 + eᵀCe) off cᵀCc. */
+function shareWith({ effects, fit }: Fitted, ofMiddle: readonly number[], angle: number): number {
+  const effect = effects(angle);
+  const now = shared(fit, ofMiddle, ofMiddle);
+  const taken = shared(fit, ofMiddle, effect) ** 2 / (1 + shared(fit, effect, effect));
+  return Math.sqrt(Math.max(0, 1 - taken / now));
 }

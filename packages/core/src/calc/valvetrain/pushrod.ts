@@ -27,6 +27,21 @@ export function lengthChange(changes: LengthChanges, ratio: Ratio): Length {
   return (headHigher + baseCircleSmaller + pivotHigher * (1 + 1 / ratio) - tipHigher / ratio) as Length;
 }
 
+/** What the gear is to have at rest: plunger below its stop (hydraulic), or lash at the valve (solid); the other is 0. */
+export interface AtRest {
+  readonly preload: Length;
+  readonly lash: Length;
+}
+
+/**
+ * Pushrod length from the length at which lash and preload are both nothing [m]: needed = zero lash + preload − lash/R.
+ *
+ * R `ratio` above 0. Source: derived (lever).
+ */
+export function neededLength(zeroLash: Length, { preload, lash }: AtRest, ratio: Ratio): Length {
+  return (zeroLash + preload - lash / ratio) as Length;
+}
+
 /** Arms of a stud-mounted rocker, as in `RockerGeometry`. */
 export interface StudRocker {
   readonly valveArm: Length;

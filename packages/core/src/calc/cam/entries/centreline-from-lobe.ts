@@ -1,12 +1,9 @@
 import { type Angle, formatQuantity, type Length, mm, type Outcome } from '../../../quantity/index.js';
 import { answer, type Conflict, conflict, defineCalculation } from '../../catalogue/index.js';
 import { inOrder } from '../lift-table.js';
+import { usualLobeOptions } from '../lobe-options.js';
 import { fitLobe, type LobeFault, type LobeFit } from '../whole-lobe.js';
 import { angles, lift, lifts, oneStop, shownAngle, shownLift, stops, tableFault, wheelTop } from './lobe-inputs.js';
-
-/** Usual share of the peak below which a reading lies on the ramp; never above half of the checking lift. */
-const RAMP = 0.05;
-const MOST_TERMS = 6;
 
 export const centrelineFromLobe = defineCalculation({
   id: 'cam.centreline-from-lobe',
@@ -104,27 +101,20 @@ export const centrelineFromLobe = defineCalculation({
       v.angles.map((angle) => (angle - top) as Angle),
       v.lifts,
     );
-    const highest = Math.max(...v.lifts);
+    const highest = Math.max(...v.lifts) as Length;
     if (!(highest > v.checkingLift)) {
       return conflict(['lifts', 'checkingLift'], 'no reading is above the checking lift', {
         input: 'checkingLift',
         below: highest,
       });
     }
-    const leastLift = v.leastLift ?? (Math.min(RAMP * highest, v.checkingLift / 2) as Length);
-    const used = v.lifts.filter((one) => one >= leastLift).length;
-    const terms = v.terms ?? usualTerms(used, v.flanks);
-    const found = fitLobe(table, { flanks: v.flanks, checkingLift: v.checkingLift, leastLift, terms });
-    return found.ok ? answer(found.value, doubtful(found.value)) : lobeFault(found.fault, v.checkingLift);
+    const usual = usualLobeOptions(v.lifts, v.checkingLift, v.flanks, v.leastLift);
+    const found = fitLobe(table, { ...usual, terms: v.terms ?? usual.terms });
+    return found.ok ? answer(outputsOf(found.value), doubtful(found.value)) : lobeFault(found.fault, v.checkingLift);
   },
 });
 
-/** Half of the readings bear a coefficient of the mirrored curve each; two thirds one of the other, of even degree. */
-function usualTerms(used: number, flanks: 'alike' | 'unlike'): number {
-  if (flanks === 'alike') return Math.min(MOST_TERMS, Math.max(3, Math.floor(used / 2)));
-  const borne = Math.min(2 * MOST_TERMS - 1, Math.max(3, Math.floor((2 * used) / 3)));
-  return borne % 2 === 0 ? borne - 1 : borne;
-}
+const outputsOf = ({ durationUncertainty, offOthers, liftAt, shareWith, ...outputs }: LobeFit) => outputs;
 
 /** Residuals this many times the scatter are looked at again. */
 const FAR = 3;

@@ -1,5 +1,6 @@
 import { type Length, mm, type Ratio } from '../../../quantity/index.js';
 import { answer, defineCalculation } from '../../catalogue/index.js';
+import { gapChange } from '../gap-change.js';
 import { roomPerTravel } from '../piston-gap.js';
 import { crown, gap, lashMore, shownGap, valveAngle } from './gap-inputs.js';
 
@@ -70,12 +71,15 @@ export const gapCorrection = defineCalculation({
   },
   compute: (v) => {
     const perTravel = roomPerTravel(v.crown, v.valveAngle);
-    const pocket = v.crown === 'flat-crown' ? perTravel * v.pocketCut : v.pocketCut;
-    const alongBore = v.gasketFinal - v.gasketUsed - v.faceCut + v.crownCut;
-    const change = perTravel * alongBore + pocket + v.valveSunk + v.lashMore - v.liftMore;
+    const change = gapChange(v.crown, v.valveAngle, {
+      alongBore: (v.gasketFinal - v.gasketUsed - v.faceCut + v.crownCut) as Length,
+      pocketDeeper: v.pocketCut,
+      valveSunk: v.valveSunk,
+      liftMore: (v.liftMore - v.lashMore) as Length,
+    });
     return answer({
       corrected: (v.measured + change) as Length,
-      change: change as Length,
+      change,
       perTravel: perTravel as Ratio,
     });
   },

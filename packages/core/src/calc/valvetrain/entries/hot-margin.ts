@@ -9,8 +9,7 @@ import {
   type ThermalExpansion,
 } from '../../../quantity/index.js';
 import { answer, type Caution, conflict, defineCalculation } from '../../catalogue/index.js';
-import { thermalGrowth } from '../hot-lash.js';
-import { pullAtTop, stretch } from '../hot-piston.js';
+import { nearerHot } from '../hot-piston.js';
 import { roomPerTravel } from '../piston-gap.js';
 import { crankInputs, crown, gap, valveAngle } from './gap-inputs.js';
 import { shownForce, shownLength } from './spring-inputs.js';
@@ -140,22 +139,26 @@ export const hotMargin = defineCalculation({
         above: crank.crankRadius,
       });
     }
-    const pull = pullAtTop(crank, v.pulledMass, v.crankSpeed);
-    const long = stretch(pull, v.rodLength, v.rodModulus, v.rodSection);
-    const throwAndRod = (crank.crankRadius + v.rodLength) as Length;
-    const pistonSide =
-      thermalGrowth(throwAndRod, v.rodExpansion, v.rodRise) +
-      thermalGrowth(v.compressionHeight, v.pistonExpansion, v.pistonRise);
-    const blockSide = thermalGrowth((throwAndRod + v.compressionHeight) as Length, v.blockExpansion, v.blockRise);
-    const nearer = long + v.play + pistonSide - blockSide;
+    const { nearer, pull, stretch, pistonSide, blockSide } = nearerHot({
+      crank,
+      compressionHeight: v.compressionHeight,
+      pulledMass: v.pulledMass,
+      speed: v.crankSpeed,
+      rodSection: v.rodSection,
+      rodModulus: v.rodModulus,
+      play: v.play,
+      rod: { expansion: v.rodExpansion, rise: v.rodRise },
+      piston: { expansion: v.pistonExpansion, rise: v.pistonRise },
+      block: { expansion: v.blockExpansion, rise: v.blockRise },
+    });
     const deckRoomHot = v.deckRoom === undefined ? undefined : ((v.deckRoom - nearer) as Length);
     const valveRoomHot =
       v.valveRoom === undefined ? undefined : ((v.valveRoom - nearer * roomPerTravel(v.crown, v.valveAngle)) as Length);
     return answer(
       {
-        nearer: nearer as Length,
-        stretch: long,
-        pistonSide: pistonSide as Length,
+        nearer,
+        stretch,
+        pistonSide,
         blockSide,
         pull,
         deckRoomHot,

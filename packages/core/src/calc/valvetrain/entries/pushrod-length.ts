@@ -1,6 +1,6 @@
 import { type Length, mm } from '../../../quantity/index.js';
 import { answer, type Caution, conflict, defineCalculation } from '../../catalogue/index.js';
-import { lengthChange } from '../pushrod.js';
+import { lengthChange, neededLength } from '../pushrod.js';
 import { ratio, smallLength } from './inputs.js';
 import { shownLength } from './spring-inputs.js';
 
@@ -81,14 +81,15 @@ export const pushrodLength = defineCalculation({
       );
     }
     const change = lengthChange(v, v.ratio);
-    const zeroLashNow = v.zeroLash + change;
-    const needed = zeroLashNow + (v.preload ?? 0) - (v.lash ?? 0) / v.ratio;
+    const zeroLashNow = (v.zeroLash + change) as Length;
+    const atRest = { preload: v.preload ?? (0 as Length), lash: v.lash ?? (0 as Length) };
+    const needed = neededLength(zeroLashNow, atRest, v.ratio);
     const chosen = v.offered?.reduce((best, one) => (Math.abs(one - needed) < Math.abs(best - needed) ? one : best));
     const over = chosen === undefined ? undefined : chosen - zeroLashNow;
     return answer(
       {
-        zeroLashNow: zeroLashNow as Length,
-        needed: needed as Length,
+        zeroLashNow,
+        needed,
         chosen,
         chosenPreload: v.preload === undefined ? undefined : (over as Length | undefined),
         chosenLash: v.lash === undefined || over === undefined ? undefined : ((-over * v.ratio) as Length),
