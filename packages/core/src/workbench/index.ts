@@ -1,5 +1,6 @@
 export { assessmentOf } from './assessment.js';
 export { type Bench, givenBy, openBench, shownTime } from './bench.js';
+export type * from './combination-views.js';
 export { decisionsAt, decisionViewOf } from './decision-view.js';
 export { fastenersView } from './fasteners-view.js';
 export { findingView, worstVerdict } from './finding-view.js';
