@@ -1,0 +1,7 @@
+export { describeCombineFault, faultOf, rawCount } from './check.js';
+export { combinedOf, keepsAll, SAME } from './evaluate.js';
+export { LoosenSearch } from './loosen-search.js';
+export type * from './model.js';
+export { ALL_MARGINS, WORST_MARGIN } from './model.js';
+export { RankSearch } from './rank-search.js';
+export { ReachSearch } from './reach-search.js';
