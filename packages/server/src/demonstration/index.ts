@@ -5,6 +5,7 @@ import type { Envelope } from '@gudgeon/core/record';
 import { decisionsAt, openBench, proposeDecided } from '@gudgeon/core/workbench';
 import { describeAppendFault, type Store } from '@gudgeon/store';
 import type { SheetLibrary } from '../sheets/library.js';
+import { sayAnswered } from './answered.js';
 import { measuredStory } from './measured.js';
 import { type Said, Sealer } from './sealer.js';
 import { topEndHalfWay } from './story.js';
@@ -32,8 +33,8 @@ export function demonstrationEntries(sheetText: string): readonly Envelope[] {
   sealer.say([
     { kind: 'sheet-adopted', data: { name, text: sheetText, reason: 'Invented demonstration: try anything on it.' } },
     { kind: 'note', data: { about: 'job', text: 'Everything in this job is invented: engine, person and work.' } },
-    ...measuredStory(loaded.value, sealer.chance),
   ]);
+  sayAnswered(loaded.value, sealer, measuredStory(loaded.value, sealer.chance));
   sealer.say(decidedStory(loaded.value, sealer.entries));
   sealer.sleep(1);
   sealer.say(topEndHalfWay(loaded.value));

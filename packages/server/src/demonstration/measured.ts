@@ -63,7 +63,8 @@ function readSheet(feature: Feature, sheet: ReadSheet, chance: () => number): re
     return place.stations.flatMap(({ id }) => {
       const slot = `${feature.kind.id}/${place.id}/${id}`;
       const value = part + (sheet.at?.[id] ?? 0) + apart(sheet.within, chance);
-      return takenAt(slot, Math.max(value, 0), gauge);
+      const worn = sheet.worn?.[place.id] !== undefined;
+      return takenAt(slot, Math.max(value, 0), gauge).map((said) => ({ ...said, worn }));
     });
   });
 }

@@ -17,6 +17,8 @@ export interface Said {
   readonly data: unknown;
   /** Strikes out the entry before it. */
   readonly strikesLast?: boolean;
+  /** A reading of a part that is worn more than its sisters. */
+  readonly worn?: boolean;
 }
 
 export class Sealer {
