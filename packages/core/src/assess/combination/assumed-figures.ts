@@ -4,6 +4,7 @@ import { figureKey } from '../../engine/index.js';
 import { inch, kilogramsPerCubicMetre, megapascals } from '../../quantity/index.js';
 import { crankpinsOf } from '../features/journals.js';
 import type { GivenFigure } from './model.js';
+import { VALVE_ROOM_ASSUMED } from './valve-room-assumed.js';
 
 const assumed = (key: string, value: number, from: string): GivenFigure => ({
   key,
@@ -29,6 +30,7 @@ export const assumedFigures = (engine: Engine): readonly GivenFigure[] => [
     assumed(figureKey('retainer-room-least', kind), inch(0.05), `0.050 in, ${PRACTICE}`),
   ]),
   assumed('lobe-fullness', 6, 'a modelled lobe with the exponents 6, 8, 10; bibliography polydyne-cam'),
+  ...VALVE_ROOM_ASSUMED,
   ...hydraulicLash(engine),
   ...bankFigures(engine),
 ];

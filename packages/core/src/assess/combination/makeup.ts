@@ -7,6 +7,7 @@ import { measuredFigures } from './measured-figures.js';
 import type { GivenFigure, Makeup, Origin } from './model.js';
 import { printedFigures } from './printed-figures.js';
 import { sheetFigures } from './sheet-figures.js';
+import { cardFigures } from './timing-card.js';
 
 /** For which cylinder, kind of valve or single valve a figure is asked; left out: for the engine. */
 export type Spot = CylinderNumber | ValveKind | ValveId;
@@ -16,7 +17,12 @@ const RANK: Readonly<Record<Origin, number>> = { scratch: 0, stated: 1, measured
 /** What the sheet alone gives is gathered once for it: a slider asks for a new makeup with every step. */
 const SHEETS = new WeakMap<Engine, readonly GivenFigure[]>();
 function ofSheet(engine: Engine): readonly GivenFigure[] {
-  const known = SHEETS.get(engine) ?? [...sheetFigures(engine), ...printedFigures(engine), ...assumedFigures(engine)];
+  const known = SHEETS.get(engine) ?? [
+    ...sheetFigures(engine),
+    ...cardFigures(engine),
+    ...printedFigures(engine),
+    ...assumedFigures(engine),
+  ];
   SHEETS.set(engine, known);
   return known;
 }
