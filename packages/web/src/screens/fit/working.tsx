@@ -13,7 +13,7 @@ export function Working({ working, sources, cautions }: WorkingProps) {
     <>
       {working.length > 0 && (
         <section className="stack" aria-label="Working">
-          <h4>Working</h4>
+          <strong>Working</strong>
           <ol className="fit-working">
             {working.map((line) => (
               <li key={line}>{line}</li>
@@ -23,7 +23,7 @@ export function Working({ working, sources, cautions }: WorkingProps) {
       )}
       {cautions.length > 0 && (
         <section className="stack" aria-label="To bear in mind">
-          <h4>To bear in mind</h4>
+          <strong>To bear in mind</strong>
           <ul className="fit-working">
             {cautions.map((line) => (
               <li key={line}>{line}</li>
@@ -33,7 +33,7 @@ export function Working({ working, sources, cautions }: WorkingProps) {
       )}
       {lines.length > 0 && (
         <section className="stack" aria-label="Sources">
-          <h4>Sources</h4>
+          <strong>Sources</strong>
           <ul className="fit-working">
             {lines.map((line) => (
               <li key={line}>{line}</li>
