@@ -1,5 +1,5 @@
 /** Compression built up part by part for every cylinder, with its doubt and the chance that the wanted window holds. */
-import { spreadOf } from '../../calc/cylinder/index.js';
+import { type Spread, spreadOf } from '../../calc/cylinder/index.js';
 import type { CylinderNumber } from '../../engine/index.js';
 import { answered, type Naming, type Part, together, told, toldSurely } from './answering.js';
 import { closingOf, cylinderNumbers, partValue } from './cylinder-numbers.js';
@@ -155,7 +155,7 @@ function betweenCylinders(makeup: Makeup, each: readonly OfCylinder[]): Part {
   const all = (key: string): readonly Known[] => each.flatMap(({ found }) => found.values.get(key) ?? []);
   const [ratios, swept] = [all('ratio'), all('swept')];
   const whole = ratios.length === each.length && each.length > 1;
-  const { leastAt, mostAt } = spreadOf(whole ? ratios.map(({ value }) => value) : [0]);
+  const { leastAt, mostAt } = farthest(whole ? ratios.map(({ value }) => value) : [0]);
   const spread = whole ? [answered(makeup, SPREAD, difference(ratios[mostAt - 1]!, ratios[leastAt - 1]!))] : [];
   const total = swept.length === each.length ? [answered(makeup, DISPLACEMENT, sumOf(swept))] : [];
   const [most, least] = [each[mostAt - 1]?.cylinder, each[leastAt - 1]?.cylinder];
@@ -166,4 +166,10 @@ function betweenCylinders(makeup: Makeup, each: readonly OfCylinder[]): Part {
       ({ value }) => `highest ratio: cylinder ${most}, lowest: cylinder ${least}, ${told('ratio', value)} apart`,
     ),
   };
+}
+
+/** Places of lowest and highest; of cylinders that are all alike two different ones, so that the doubt of both counts. */
+function farthest(values: readonly number[]): Pick<Spread, 'leastAt' | 'mostAt'> {
+  const { leastAt, mostAt } = spreadOf(values);
+  return leastAt === mostAt && values.length > 1 ? { leastAt: 1, mostAt: 2 } : { leastAt, mostAt };
 }

@@ -63,12 +63,14 @@ export interface Computed {
   readonly missing: readonly MissingFigure[];
 }
 
-const numbersOf = (values: Values): ReadonlyMap<string, number> =>
-  new Map(
-    Object.entries(values).flatMap(([name, value]) =>
-      value !== undefined && Number.isFinite(value) ? [[name, value]] : [],
-    ),
-  );
+function numbersOf(values: Values): ReadonlyMap<string, number> {
+  const numbers = new Map<string, number>();
+  for (const name in values) {
+    const value = values[name];
+    if (value !== undefined && Number.isFinite(value)) numbers.set(name, value);
+  }
+  return numbers;
+}
 
 /**
  * Results of a computation on the figures of a makeup, each with the doubt that follows from theirs by derivatives (`propagateBy`).

@@ -65,7 +65,7 @@ function keysFor(key: string, spot: Spot | undefined): readonly string[] {
   return [figureKey(key, spot), key];
 }
 
-const FOUND = new WeakMap<Makeup, Map<string, GivenFigure | undefined>>();
+const FOUND = new WeakMap<Makeup, Map<string, Map<Spot | undefined, GivenFigure | undefined>>>();
 
 /**
  * The figure that counts for a cylinder, a kind of valve, a single valve or the engine; undefined where nobody gives it. The best
@@ -73,11 +73,15 @@ const FOUND = new WeakMap<Makeup, Map<string, GivenFigure | undefined>>();
  * the doubt in which one of them may stand.
  */
 export function figure(makeup: Makeup, key: string, spot?: Spot): GivenFigure | undefined {
-  const cache = FOUND.get(makeup) ?? new Map<string, GivenFigure | undefined>();
-  FOUND.set(makeup, cache);
-  const id = typeof spot === 'object' ? `${key}@${valveKey(spot)}` : `${key}@${spot ?? ''}`;
-  if (!cache.has(id)) cache.set(id, best(makeup, key, spot));
-  return cache.get(id);
+  const all = FOUND.get(makeup) ?? new Map<string, Map<Spot | undefined, GivenFigure | undefined>>();
+  FOUND.set(makeup, all);
+  const cache = all.get(key) ?? new Map<Spot | undefined, GivenFigure | undefined>();
+  all.set(key, cache);
+  const known = cache.get(spot);
+  if (known !== undefined || cache.has(spot)) return known;
+  const found = best(makeup, key, spot);
+  cache.set(spot, found);
+  return found;
 }
 
 function best(makeup: Makeup, key: string, spot: Spot | undefined): GivenFigure | undefined {

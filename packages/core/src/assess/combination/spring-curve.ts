@@ -1,5 +1,5 @@
 /** Spring load and the load that the lobe needs, over the crank: what a plot shows. */
-import { followForce, openLoad } from '../../calc/valvetrain/index.js';
+import { followForce, type LobePlace, openLoad } from '../../calc/valvetrain/index.js';
 import type { ValveKind } from '../../engine/index.js';
 import type { Acceleration, Force, Length, Mass, Stiffness } from '../../quantity/index.js';
 import { type Lobe, lobeOf, type MeasuredLobes } from './lobe.js';
@@ -41,15 +41,14 @@ export function springCurve(
   const { 'seat-load': seat, rate, 'moving-mass': mass } = values;
   if (lobe === undefined || seat === undefined || rate === undefined || mass === undefined || wanted === undefined)
     return { missing: [...look.missing.values()] };
-  const angles = bothFlanks(lobe);
+  const points = bothFlanks(lobe);
   const lash = look.read('valve-lash') ?? 0;
-  const points = angles.map(lobe.at);
-  const lifts = points.map(({ value }) => Math.max(0, value - lash));
+  const lifts = points.map(({ lift }) => Math.max(0, lift - lash));
   const parts = values['separation-speed'];
   return {
     kind,
     from: lobe.from,
-    angles,
+    angles: points.map(({ angle }) => angle),
     lifts,
     loads: lifts.map((lift) => openLoad(seat as Force, rate as Stiffness, lift as Length)),
     needed: wanted.map((speed) => ({
@@ -60,12 +59,9 @@ export function springCurve(
   };
 }
 
-/** A modelled lobe is looked at on one flank only. */
-function bothFlanks({ places, from }: Lobe): readonly number[] {
-  if (from === 'measured') return [...new Set(places)];
-  const opening = places
-    .slice(1)
-    .map((angle) => -angle)
-    .reverse();
-  return [...opening, ...places];
+/** A modelled lobe is alike on both flanks; in a measured one a reading stands at the end of one piece and the beginning of the next. */
+function bothFlanks({ places, from }: Lobe): readonly LobePlace[] {
+  if (from === 'measured') return places.filter(({ angle }, at) => angle !== places[at - 1]?.angle);
+  const opening = places.slice(1).map((place) => ({ ...place, angle: -place.angle }));
+  return [...opening.reverse(), ...places];
 }

@@ -192,15 +192,12 @@ function follow(look: Look, kind: ValveKind, { seat, rate, mass, lobes }: Holdin
   const lobe = ratio === undefined ? undefined : lobeOf(look, kind, ratio, lobes);
   const speed = look.need('highest-speed', 'load that the lobe needs');
   if (lobe === undefined) return {};
-  const sharpest = lobe.places.reduce((least, angle) => Math.min(least, lobe.at(angle).bend), 0);
+  const sharpest = lobe.places.reduce((least, { bend }) => Math.min(least, bend), 0);
   const needed = speed === undefined ? {} : needAt(sharpest, speed as AngularSpeed, mass);
   if (seat === undefined || rate === undefined || mass === undefined) return needed;
   const lash = look.read('valve-lash') ?? 0;
-  const at = (angle: number) => {
-    const { value, bend } = lobe.at(angle);
-    return { value: value - lash, bend };
-  };
-  const first = firstToPartAt(at, lobe.places, seat as Force, rate as Stiffness, mass as Mass);
+  const net = lash === 0 ? lobe.places : lobe.places.map((place) => ({ ...place, lift: place.lift - lash }));
+  const first = firstToPartAt(net, seat as Force, rate as Stiffness, mass as Mass);
   if (first === undefined) return needed;
   const margin = speed === undefined ? {} : { 'follow-margin': (first.speed / speed) ** 2 };
   return { ...needed, 'separation-speed': first.speed, ...margin };

@@ -25,7 +25,7 @@ export {
   offsetChoices,
   timingOfOffset,
 } from './offset.js';
-export { type Exponents, lobeAt, type PolynomialLobe } from './polynomial-lobe.js';
+export { type Exponents, lobeAt, lobeCurve, type PolynomialLobe } from './polynomial-lobe.js';
 export { seatAllowance, USUAL_CHECKING_LIFT } from './seat-allowance.js';
 export {
   type CardBasis,

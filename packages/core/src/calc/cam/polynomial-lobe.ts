@@ -37,22 +37,30 @@ export function lobeCoefficients([p, q, r]: Exponents): readonly [number, number
 }
 
 /**
- * Lift, slope and bend of a polynomial lobe at an angle from its nose [rad]; all 0 beyond the half duration.
+ * Lift, slope and bend of a polynomial lobe by angle from its nose [rad], for many angles: the coefficients are worked out once. All 0
+ * beyond the half duration.
  *
  * Example: exponents 6, 8, 10 at half of the half duration: 0.43506 of the peak. Source: as `lobeCoefficients`.
  */
-export function lobeAt(lobe: PolynomialLobe, fromNose: number): LobePoint {
-  const x = Math.abs(fromNose) / lobe.halfDuration;
-  if (x >= 1) return { lift: 0, slope: 0, bend: 0 };
-  const powers = [2, ...lobe.exponents];
-  const terms = lobeCoefficients(lobe.exponents).map((c, at) => ({ c, n: powers[at]! }));
-  const sum = (term: (c: number, n: number) => number) => terms.reduce((total, { c, n }) => total + term(c, n), 0);
-  return {
-    lift: lobe.peakLift * (1 + sum((c, n) => c * x ** n)),
-    slope: (Math.sign(fromNose) * lobe.peakLift * sum((c, n) => c * n * x ** (n - 1))) / lobe.halfDuration,
-    bend: (lobe.peakLift * sum((c, n) => c * n * (n - 1) * x ** (n - 2))) / lobe.halfDuration ** 2,
+export function lobeCurve({ peakLift, halfDuration, exponents }: PolynomialLobe): (fromNose: number) => LobePoint {
+  const [p, q, r] = exponents;
+  const [c2, cp, cq, cr] = lobeCoefficients(exponents);
+  const slopeScale = peakLift / halfDuration;
+  const bendScale = peakLift / halfDuration ** 2;
+  return (fromNose) => {
+    const x = Math.abs(fromNose) / halfDuration;
+    if (x >= 1) return { lift: 0, slope: 0, bend: 0 };
+    const [atP, atQ, atR] = [cp * x ** (p - 2), cq * x ** (q - 2), cr * x ** (r - 2)];
+    return {
+      lift: peakLift * (1 + x * x * (c2 + atP + atQ + atR)),
+      slope: Math.sign(fromNose) * slopeScale * x * (2 * c2 + p * atP + q * atQ + r * atR),
+      bend: bendScale * (2 * c2 + p * (p - 1) * atP + q * (q - 1) * atQ + r * (r - 1) * atR),
+    };
   };
 }
+
+/** `lobeCurve` at one angle. */
+export const lobeAt = (lobe: PolynomialLobe, fromNose: number): LobePoint => lobeCurve(lobe)(fromNose);
 
 /** Mean lift over the duration as a share of the peak: 1 + Σ C/(n + 1). Example: 0.46176 for 6, 8, 10. Source: integral. */
 export function meanLiftShare(exponents: Exponents): number {

@@ -15,7 +15,7 @@ export { type GapChanges, gapChange } from './gap-change.js';
 export { type LashGrowth, lashChange, thermalGrowth } from './hot-lash.js';
 export { type HotStack, type Nearer, nearerHot } from './hot-piston.js';
 export { valveLift } from './lift.js';
-export { firstToPartAt, followForce, type LiftAt, massAtValve, placesAlong } from './moving-mass.js';
+export { firstToPartAt, followForce, type LobePlace, massAtValve, placesOn } from './moving-mass.js';
 export { CROWNS, type Crown, gapCurve, roomPerTravel } from './piston-gap.js';
 export {
   type AtRest,

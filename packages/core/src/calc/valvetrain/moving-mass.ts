@@ -50,30 +50,32 @@ export interface FirstToPart {
 
 const LOOKS = 8;
 
-/** Lift by crank angle with its second derivative, where it is asked for. */
-export type LiftAt = (angle: number) => { readonly value: number; readonly bend: number };
+/** Valve lift [m] at a crank angle [rad] with its second derivative [m/rad²]. */
+export interface LobePlace {
+  readonly angle: number;
+  readonly lift: number;
+  readonly bend: number;
+}
 
 /**
  * Lowest crank speed at which the spring no longer holds the gear on a lobe, and where.
  *
  *   ω² = (F₀ + k·h)/(m·(−h″)), least over all `places` with h″ < 0
  *
- * `at` valve lift [m] and its bend [m/rad²] by crank angle [rad]; F₀ `seatLoad` [N], k `rate` [N/m], m `mass` [kg] at the valve. Undefined
- * for a curve that never bends down. Rigid gear; real gear bends and parts earlier. Source: Newton.
+ * F₀ `seatLoad` [N], k `rate` [N/m], m `mass` [kg] at the valve. Undefined for a curve that never bends down. Rigid gear; real gear bends
+ * and parts earlier. Source: Newton.
  */
 export function firstToPartAt(
-  at: LiftAt,
-  places: readonly number[],
+  places: readonly LobePlace[],
   seatLoad: Force,
   rate: Stiffness,
   mass: Mass,
 ): FirstToPart | undefined {
   let first: FirstToPart | undefined;
-  for (const angle of places) {
-    const { value, bend } = at(angle);
+  for (const { angle, lift, bend } of places) {
     if (bend >= 0) continue;
-    const speed = separationSpeed((seatLoad + rate * Math.max(0, value)) as Force, mass, bend);
-    if (first === undefined || speed < first.speed) first = { speed, angle, lift: value };
+    const speed = separationSpeed((seatLoad + rate * Math.max(0, lift)) as Force, mass, bend);
+    if (first === undefined || speed < first.speed) first = { speed, angle, lift };
   }
   return first;
 }
@@ -82,13 +84,16 @@ export function firstToPartAt(
  * `firstToPartAt` for a measured lobe: `curve` valve lift [m] over crank angle [rad], looked at on each reading and at seven places
  * between two. Errors of the readings are magnified by the second derivative.
  */
-export function firstToPart(curve: Spline, seatLoad: Force, rate: Stiffness, mass: Mass): FirstToPart | undefined {
-  return firstToPartAt((angle) => splineAt(curve, angle), placesAlong(curve), seatLoad, rate, mass);
-}
+export const firstToPart = (curve: Spline, seatLoad: Force, rate: Stiffness, mass: Mass): FirstToPart | undefined =>
+  firstToPartAt(placesOn(curve), seatLoad, rate, mass);
 
 /** Each reading of a curve and seven places between two. */
-export const placesAlong = ({ x }: Spline): readonly number[] =>
-  x.slice(1).flatMap((end, at) => {
-    const start = x[at]!;
-    return Array.from({ length: LOOKS + 1 }, (_, look) => start + ((end - start) * look) / LOOKS);
+export const placesOn = (curve: Spline): readonly LobePlace[] =>
+  curve.x.slice(1).flatMap((end, at) => {
+    const start = curve.x[at]!;
+    return Array.from({ length: LOOKS + 1 }, (_, look) => {
+      const angle = start + ((end - start) * look) / LOOKS;
+      const { value: lift, bend } = splineAt(curve, angle);
+      return { angle, lift, bend };
+    });
   });

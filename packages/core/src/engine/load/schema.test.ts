@@ -44,6 +44,7 @@ describe('the published JSON Schema', () => {
         'crankTrain',
         'defaultFrom',
         'description',
+        'figures',
         'fluids',
         'gaps',
         'gudgeon',
