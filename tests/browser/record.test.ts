@@ -68,7 +68,7 @@ describe('the record', () => {
     await page.getByText('struck out: wrench was set to the wrong unit').waitFor();
     await page.reload();
     await page.getByText('struck out: wrench was set to the wrong unit').waitFor();
-    expect(await page.locator('del').first().textContent()).toMatch(/hole 1, stage 1/);
+    expect(await page.locator('del', { hasText: 'hole 1, stage 1' }).count()).toBeGreaterThan(0);
     expectQuiet(device);
   });
 
