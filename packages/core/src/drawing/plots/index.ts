@@ -1,6 +1,9 @@
 export { axisOver, crankAxis } from './axis.js';
+export { type LobeShown, lobePlot, offCurvePlot } from './combination/lobe-plot.js';
+export { type MotionShown, motionPlots } from './combination/motion-plots.js';
 export { type RoundPath, roundPaths, shakingPlot } from './combination/shaking-plot.js';
 export { springPlot } from './combination/spring-plot.js';
+export { type RoomShown, valveRoomPlot } from './combination/valve-room-plot.js';
 export type * from './plot.js';
 export { type Field, fieldOf, LAPTOP_PLOT, PHONE_PLOT, type PlotSize, plotFigure } from './plot-figure.js';
 export { plotCsv, plotTable } from './plot-table.js';
