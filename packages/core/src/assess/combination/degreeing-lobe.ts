@@ -38,11 +38,14 @@ export function fitAt(readings: readonly PlacedReading[], lift: number, flanks: 
     : undefined;
 }
 
+/** The curve may run a little over the lowest reading of a flank: the lift is taken so much of the peak above it. */
+const ABOVE = 0.03;
 function lowestOnBoth(readings: readonly PlacedReading[]): number | undefined {
   const { opening, closing } = flanksOf(readings);
   if (opening.length === 0 || closing.length === 0) return undefined;
   const least = (flank: readonly PlacedReading[]) => Math.min(...flank.map(({ lift }) => lift));
-  return Math.max(least(opening), least(closing));
+  const highest = Math.max(...readings.map(({ lift }) => lift));
+  return Math.max(least(opening), least(closing)) + ABOVE * highest;
 }
 
 /** A reading of the lift to a hundredth of a millimetre. */

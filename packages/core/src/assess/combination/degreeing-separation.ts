@@ -1,7 +1,6 @@
 /** Separation of the lobes of one cylinder, as degreed. */
 import { type Part, toldSurely } from './answering.js';
 import type { LobeDegreed } from './degreeing-model.js';
-import { Look } from './look.js';
 import { figure } from './makeup.js';
 import type { AnsweredFigure, Makeup } from './model.js';
 import { signedCentreline } from './timing-lobes.js';

@@ -38,6 +38,8 @@ export interface LobeFit {
   readonly offOthers: readonly number[] | undefined;
   /** Lift of the curve, good between the readings. */
   readonly liftAt: (angle: number) => Length;
+  /** Standard uncertainty of that lift from the scatter; undefined without readings to spare. */
+  readonly doubtAt: (angle: number) => Length | undefined;
   /** Share of the centreline's standard uncertainty that is left with one more reading at an angle. */
   readonly shareWith: (angle: number) => number;
 }
@@ -192,7 +194,7 @@ function described(used: LiftTable, fitted: Fitted, nose: number, [opens, closes
   const ofMiddle = opening.map((one, at) => (one + closing[at]!) / 2);
   const ofLength = opening.map((one, at) => closing[at]! - one);
   const doubt = (effect: readonly number[]) =>
-    variance === undefined ? undefined : (Math.sqrt(variance * shared(fitted.fit, effect, effect)) as Angle);
+    variance === undefined ? undefined : Math.sqrt(variance * shared(fitted.fit, effect, effect));
   return {
     centreline: ((opens + closes) / 2) as Angle,
     opens: opens as Angle,
@@ -203,10 +205,11 @@ function described(used: LiftTable, fitted: Fitted, nose: number, [opens, closes
     usedAngles: used.angles,
     residuals: fitted.fit.residuals as Length[],
     scatter: variance === undefined ? undefined : (Math.sqrt(variance) as Length),
-    standardUncertainty: doubt(ofMiddle),
-    durationUncertainty: doubt(ofLength),
+    standardUncertainty: doubt(ofMiddle) as Angle | undefined,
+    durationUncertainty: doubt(ofLength) as Angle | undefined,
     offOthers: offOthers(used, fitted, spare),
     liftAt: (angle) => fitted.at(angle) as Length,
+    doubtAt: (angle) => doubt(fitted.effects(angle)) as Length | undefined,
     shareWith: (angle) => shareWith(fitted, ofMiddle, angle),
   };
 }

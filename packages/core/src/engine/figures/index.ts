@@ -7,6 +7,7 @@ import { limitFigures } from './limits.js';
 import { movingFigures } from './moving-parts.js';
 import { springFigures } from './springs.js';
 import { camFigures, valveGearFigures } from './valve-gear.js';
+import { valveRoomFigures } from './valve-room.js';
 
 export type { FigureGroup, FigureKindOf } from './kind.js';
 
@@ -18,6 +19,7 @@ export const FIGURE_KINDS: readonly FigureKindOf[] = [
   ...springFigures,
   ...movingFigures,
   ...limitFigures,
+  ...valveRoomFigures,
 ];
 const BY_KEY: ReadonlyMap<string, FigureKindOf> = new Map(FIGURE_KINDS.map((kind) => [kind.key, kind]));
 

@@ -114,7 +114,7 @@ export const centrelineFromLobe = defineCalculation({
   },
 });
 
-const outputsOf = ({ durationUncertainty, offOthers, liftAt, shareWith, ...outputs }: LobeFit) => outputs;
+const outputsOf = ({ durationUncertainty, offOthers, liftAt, doubtAt, shareWith, ...outputs }: LobeFit) => outputs;
 
 /** Residuals this many times the scatter are looked at again. */
 const FAR = 3;
