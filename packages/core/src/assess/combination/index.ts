@@ -10,3 +10,8 @@ export { type ShakingTurn, shakingTurn, type TurningVector } from './shaking.js'
 export { type RatioGoal, solveCompression } from './solve-compression.js';
 export { type NoCurve, type SpringCurve, springCurve } from './spring-curve.js';
 export { springsOf } from './springs.js';
+export { type DegreeingOptions, degreeing } from './degreeing.js';
+export { CENTRELINE_AIM } from './degreeing-figures.js';
+export type * from './degreeing-model.js';
+export { type TimingAnswer, type TimingArc, type TimingBasis, timingOf } from './timing.js';
+export { type DeadCentre, type StopReading, trueDeadCentre, WHEEL_DOUBT } from './true-dead-centre.js';
