@@ -2,6 +2,7 @@
 import { distinctStacks, type LinerRules, linerSeals, linersKeep, type Stack } from '../../calc/selection/index.js';
 import type { ThicknessStock } from '../../engine/index.js';
 import type { Length } from '../../quantity/index.js';
+import { limitsOf, newWindow, wearWindow } from '../limits/index.js';
 import type { Alternative, Assessment, BuyLine, Decision, OrderLine, Place, Size } from '../model.js';
 import {
   type Asked,
@@ -24,6 +25,7 @@ import type { LengthWords } from './length-words.js';
 import { counted } from './other-words.js';
 
 const HEIGHT = 'liner-protrusion.height';
+const NEIGHBOURS = 'liner-protrusion.neighbours';
 /** More shims than this under one liner lie on each other badly. Common practice, no source. */
 const MOST_SHIMS = 2;
 
@@ -39,15 +41,16 @@ interface Bank {
   readonly sure: LinerRules;
 }
 
-/** Largest difference between neighbours that the sheet prints; undefined where it prints none. */
-function neighbourLimit({ engine }: Assessment): { readonly step: Length; readonly from: string } | undefined {
-  const row = engine.limits.find(
-    ({ part, what }) =>
-      /liner|sleeve/i.test(`${part} ${what}`) && /protru/i.test(what) && /neighbou?r|adjacent|next to/i.test(what),
-  );
-  const step =
-    row?.whenNew?.window.high ?? (row?.wear?.form === 'change-from-new' ? row.wear.change : row?.wear?.window.high);
-  return row === undefined || step === undefined ? undefined : { step: step as Length, from: origin(row) };
+/** Largest difference between neighbours that the sheet prints for the bank; undefined where it prints none. */
+function neighbourLimit(
+  { engine }: Assessment,
+  { bank }: Place,
+): { readonly step: Length; readonly from: string } | undefined {
+  for (const row of limitsOf(engine, NEIGHBOURS, bank === undefined ? {} : { bank })) {
+    const step = (newWindow(row) ?? wearWindow(row, 'hole'))?.high;
+    if (step !== undefined) return { step: step as Length, from: origin(row) };
+  }
+  return undefined;
 }
 
 function bankOf(assessment: Assessment, places: readonly Place[]): Bank | undefined {
@@ -56,11 +59,12 @@ function bankOf(assessment: Assessment, places: readonly Place[]): Bank | undefi
     return size === undefined ? [] : [{ place, size }];
   });
   const [first] = places;
-  const asked = first && limitAt(assessment, HEIGHT, first.id, 'new');
+  if (first === undefined) return undefined;
+  const asked = limitAt(assessment, HEIGHT, first.id, 'new');
   const high = asked?.window.high as Length | undefined;
   if (asked === undefined || high === undefined || liners.length < places.length) return undefined;
   const low = asked.window.low as Length | undefined;
-  const step = neighbourLimit(assessment)?.step;
+  const step = neighbourLimit(assessment, first)?.step;
   const rules = {
     high,
     ...(low === undefined ? {} : { low }),
@@ -252,7 +256,7 @@ function decisionFor(assessment: Assessment, places: readonly Place[], words: Le
   if (missing.length > 0) return waiting(question, missing);
   const bank = bankOf(assessment, places);
   if (bank === undefined) return waiting(question, ['liner protrusion asked for, in the sheet']);
-  const neighbours = neighbourLimit(assessment);
+  const neighbours = neighbourLimit(assessment, bank.liners[0]!.place);
   return decided(question, {
     alternatives: alternativesOf(bank, assessment.engine.stock?.linerShims ?? [], words),
     proof:

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { engineOf } from '../../engine/load/try-sheets.suite.js';
 import { alternativeOf, assessed, decisionOf, figureOf, four } from './bench.suite.js';
 
 const wet = (rest: string) => four(`crankTrain: { bore: 91 mm, stroke: 73 mm, wetLiners: true }\n${rest}`);
@@ -38,6 +39,28 @@ describe('shims under wet liners', () => {
       verdict: 'out',
       against: ['neighbours stand further apart than the sheet allows'],
     });
+  });
+  it('keep the step that is printed for their own bank', () => {
+    const engine = engineOf(`gudgeon: 1
+name: Vee four
+layout:
+  form: vee
+  banks: { left: 45 deg, right: -45 deg }
+  cylinders: { left: [1, 3], right: [2, 4] }
+  crankpins:
+    - { cylinders: [1, 2], at: 0 deg }
+    - { cylinders: [3, 4], at: 180 deg }
+crankTrain: { bore: 91 mm, stroke: 73 mm, wetLiners: true }
+limits:
+  - { part: cylinder liner, what: protrusion, whenNew: 0.16..0.23 mm }
+  - { part: cylinder liner, what: protrusion of neighbours, whenNew: <= 0.04 mm, scope: { bank: left } }
+  - { part: cylinder liner, what: protrusion of neighbours, whenNew: <= 0.02 mm, scope: { bank: right } }
+`);
+    const low = { 'liner-protrusion/1': '0.18 mm', 'liner-protrusion/2': '0.18 mm' };
+    const assessment = assessed(engine, { ...low, 'liner-protrusion': '0.21 mm' });
+    expect(decisionOf(assessment, 'liner-shims', 'left').working.join()).toContain('at most 0.040 mm');
+    expect(alternativeOf(decisionOf(assessment, 'liner-shims', 'left'), 'as-is').against).toEqual([]);
+    expect(alternativeOf(decisionOf(assessment, 'liner-shims', 'right'), 'as-is').verdict).toBe('out');
   });
   it('cannot bring down a liner that stands too high: its ledge is cut', () => {
     const decision = decisionOf(

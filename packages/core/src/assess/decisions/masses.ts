@@ -33,16 +33,13 @@ interface Allowed {
   readonly from: string;
 }
 
-const SPREADS: Readonly<Partial<Record<Part, string>>> = {
-  'piston-mass': 'piston-mass.between',
-  'rod-big-end-mass': 'rod-mass.between',
-  'rod-small-end-mass': 'rod-mass.between',
-};
+/** Spreads that bind a part: its own, and of a rod's end that of the whole rod. */
+const spreadsOf = (part: Part): readonly string[] =>
+  part.startsWith('rod-') ? [`${part}.between`, 'rod-mass.between'] : [`${part}.between`];
 
-/** Spread that one set may have: the narrower of the sheet's limit and its machining note, else the usual one. */
+/** Spread that one set may have: the narrowest of the sheet's limits and its machining note, else the usual one. */
 function allowedOf({ engine }: Assessment, part: Part): Allowed {
-  const property = SPREADS[part];
-  const rows = property === undefined ? [] : limitsOf(engine, property, {});
+  const rows = spreadsOf(part).flatMap((property) => limitsOf(engine, property, {}));
   const printed = rows.flatMap((row) => {
     const high = newWindow(row)?.high;
     return high === undefined ? [] : [{ value: high, from: origin(row) }];

@@ -46,3 +46,7 @@ export function even(id: string, size: string, title: string): readonly SizeRule
 export function worst(property: string, title: string): readonly SizeRule[] {
   return [{ property, title, form: 'largest' }];
 }
+
+/** Which way wear moves a size: a shape and a spread have no sense of the part's, they only grow. */
+export const senseOf = (kind: Pick<FeatureKind, 'sense'>, { form }: Pick<SizeRule, 'form'>): FeatureKind['sense'] =>
+  form === 'out-of-round' || form === 'taper' || form === 'spread' ? 'hole' : kind.sense;

@@ -1,5 +1,5 @@
 export { type KnownPart, type LimitPlace, limitsOf } from './limits-of.js';
-export { PAIRS, PROPERTIES, type Property, SPREADS } from './properties.js';
+export { PROPERTIES, type Property } from './properties.js';
 export { propertiesOfLimit, propertyOfLimit, whyNoSize } from './property-of-limit.js';
 export { loadHeight } from './scope-words.js';
 export { newWindow, wearWindow } from './windows.js';

@@ -7,6 +7,10 @@ export const NOT_SIZES: readonly { readonly says: RegExp; readonly why: string }
   { says: /\bclearance hot\b/, why: 'a hot lash is set and checked under Set valves' },
   { says: /\bvalve lift at\b|\blift at the valve\b/, why: 'valve lift is read against the crank angle, not on a part' },
   { says: /\brocker ratio\b/, why: 'a ratio follows from two lifts' },
+  {
+    says: /^(?=.*\b(mass|weight)\b).*\b(with|and|including) (the |its )?((piston|gudgeon|wrist) )?(pins?|rings?)\b/,
+    why: 'piston, pin and rings are weighed apart',
+  },
   { says: /\bresurfacing\b/, why: 'how much may be cut; the head is measured by its thickness' },
   { says: /^head gasket piston protrusion\b/, why: 'chooses the gasket from the piston protrusion' },
   { says: /\bdepth in the bore at which\b/, why: 'where the gap is read, not a limit' },

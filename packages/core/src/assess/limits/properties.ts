@@ -1,3 +1,5 @@
+import { BETWEEN } from '../features/between.js';
+import { senseOf } from '../features/rule.js';
 import { FEATURE_RULES } from '../features/rules.js';
 import type { Measured } from '../model.js';
 
@@ -24,7 +26,7 @@ const pair = (id: string, title: string, ...needs: readonly string[]): Property 
 });
 
 /** Clearances: the hole less the shaft; wear opens them. */
-export const PAIRS: readonly Property[] = [
+const PAIRS: readonly Property[] = [
   pair('piston.clearance', 'piston clearance', 'cylinder-bore', 'piston-skirt'),
   pair('main-bearing.clearance', 'main bearing clearance', 'main-housing', 'main-shell', 'main-journal'),
   pair('rod-bearing.clearance', 'rod bearing clearance', 'big-end-bore', 'rod-shell', 'crankpin'),
@@ -40,36 +42,26 @@ export const PAIRS: readonly Property[] = [
   pair('liner.clearance-lower', 'liner clearance at the lower seals', 'liner-lower-seat', 'liner-lower-outside'),
 ];
 
-const spread = (feature: string, measured: Measured, id: string, title: string): Property => ({
-  id,
-  title,
-  measured,
-  made: 'spread',
-  needs: [feature],
-  sense: 'neither',
-});
+const KINDS = new Map(FEATURE_RULES.map(({ kind }) => [kind.id, kind]));
 
-/** Largest less smallest over the places of one feature. */
-export const SPREADS: readonly Property[] = [
-  spread('liner-protrusion', 'length', 'liner-protrusion.between', 'liner protrusion, spread under one head'),
-  {
-    ...spread('rod-big-end-mass', 'mass', 'rod-mass.between', 'rod mass, spread over the cylinders'),
-    needs: ['rod-big-end-mass', 'rod-small-end-mass'],
-  },
-  spread('piston-mass', 'mass', 'piston-mass.between', 'piston mass, spread over the cylinders'),
-  spread('piston-protrusion', 'length', 'piston-protrusion.between', 'piston protrusion, spread over the cylinders'),
-  spread('deck-clearance', 'length', 'deck-clearance.between', 'deck clearance, spread over the cylinders'),
-  spread('chamber-volume', 'volume', 'chamber-volume.between', 'chamber volume, spread over the cylinders'),
-];
+/** Over the places of one feature: largest less smallest, steps between neighbours, the largest. They only grow. */
+const SPREADS: readonly Property[] = BETWEEN.map(({ property, title, features }) => ({
+  id: property,
+  title,
+  measured: KINDS.get(features[0]!)!.measured,
+  made: 'spread',
+  needs: features,
+  sense: 'hole',
+}));
 
 const SIZES: readonly Property[] = FEATURE_RULES.flatMap(({ kind }) =>
-  kind.sizes.map(({ property, title, form }, index) => ({
-    id: property,
-    title,
+  kind.sizes.map((rule) => ({
+    id: rule.property,
+    title: rule.title,
     measured: kind.measured,
     made: 'size' as const,
     needs: [kind.id],
-    sense: index === 0 || form === 'mean' || form === 'smallest' ? kind.sense : ('neither' as const),
+    sense: senseOf(kind, rule),
   })),
 );
 

@@ -66,6 +66,34 @@ describe('the vocabulary', () => {
     ['main bearing housings', 'alignment', 'main-alignment.gap'],
     ['ring', 'back clearance, second', 'ring-back-second.depth'],
     ['retainer', 'clearance to the guide seal', 'retainer-to-guide.room'],
+    ['connecting rod', 'big end taper', 'big-end-bore.taper'],
+    ['connecting rod', 'small end taper', 'small-end-bore.taper'],
+    ['connecting rod', 'little end out-of-round', 'small-end-bore.out-of-round'],
+    ['connecting rod', 'weight of the big end', 'rod-big-end-mass.mass'],
+    ['connecting rod', 'pin end weight', 'rod-small-end-mass.mass'],
+    ['connecting rod', 'difference of big end weight', 'rod-big-end-mass.between'],
+    ['connecting rod', 'weight difference in one set', 'rod-mass.between'],
+    ['gudgeon pin', 'weight', 'pin-mass.mass'],
+    ['piston pin', 'weight difference', 'pin-mass.between'],
+    ['piston', 'weight without pin', 'piston-mass.mass'],
+    ['wrist pin', 'out-of-round', 'piston-pin.out-of-round'],
+    ['piston pin', 'taper', 'piston-pin.taper'],
+    ['ring', 'weight of one set', 'ring-mass.mass'],
+    ['ring', 'depth below the land, second', 'ring-back-second.depth'],
+    ['valve guide', 'ovality', 'valve-guide.out-of-round'],
+    ['valve guide', 'taper', 'valve-guide.taper'],
+    ['valve', 'stem height above the spring seat', 'stem-height.height'],
+    ['tappet', 'taper', 'lifter.taper'],
+    ['cylinder liner', 'difference of protrusion between neighbours', 'liner-protrusion.neighbours'],
+    ['sleeve', 'protrusion, adjacent sleeves', 'liner-protrusion.neighbours'],
+    ['piston', 'highest protrusion', 'piston-protrusion.largest'],
+    ['crankshaft', 'thrust journal width, difference', 'thrust-width.spread'],
+    ['cylinder head', 'variation of thickness', 'head-thickness.spread'],
+    ['head gasket', 'spread of thickness', 'gasket-thickness.spread'],
+    ['block', 'deck height difference along one bank', 'deck-height.spread'],
+    ['piston', 'depth below the deck, front to rear', 'deck-clearance.tilt'],
+    ['piston', 'difference of depth below the deck', 'deck-clearance.between'],
+    ['valve stem', 'clearance between stem and guide', 'stem.clearance'],
   ])('reads "%s, %s" as %s, whatever comes first', (part, what, property) => {
     expect(propertyOfLimit(row(part, what))).toBe(property);
     expect(propertyOfLimit(row(what, part))).toBe(property);
@@ -93,6 +121,16 @@ describe('the vocabulary', () => {
   it('tells squareness in millimetres from squareness in degrees', () => {
     expect(propertyOfLimit(row('valve spring', 'out of square'))).toBe('spring-squareness.gap');
     expect(propertyOfLimit(row('valve spring', 'out of square', { quantity: 'angle' }))).toBe('spring-lean.angle');
+  });
+
+  it('never takes a difference for the size: of a size whose spread is not read nothing is limited', () => {
+    expect(propertyOfLimit(row('valve', 'length'))).toBe('valve-length.length');
+    expect(propertyOfLimit(row('valve', 'difference of length'))).toBeUndefined();
+  });
+
+  it('does not weigh a piston together with its pin: the two are weighed apart', () => {
+    expect(propertyOfLimit(row('piston', 'weight with pin'))).toBeUndefined();
+    expect(whyNoSize(row('piston', 'weight with pin'))).toBe('piston, pin and rings are weighed apart');
   });
 
   it('tells the hole for a bush from the bush', () => {

@@ -21,8 +21,16 @@ export function propertiesOfLimit(limit: InspectionLimit): readonly string[] {
   if (NOT_SIZES.some((row) => row.says.test(plain))) return [];
   const phrase = PHRASES.find((each) => fits(each, plain, limit));
   if (phrase === undefined) return [];
-  return phrase.gives.flatMap((pattern) => spelled(pattern, plain)).filter((id) => PROPERTIES.has(id));
+  const apart = says(plain, 'spread') && !phrase.words.includes('spread');
+  return phrase.gives
+    .flatMap((pattern) => spelled(pattern, plain))
+    .map((id) => (apart ? spreadOf(id) : id))
+    .filter((id) => PROPERTIES.has(id));
 }
+
+/** A difference of sizes is never the size: it is the spread over the points of one part, where the project reads it. */
+const spreadOf = (id: string): string =>
+  id.replace(/\.(diameter|width|thickness|height|depth|length|mass|volume|load|lift|clearance|wall|angle)$/, '.spread');
 
 /** The size that a row limits, the first where it limits several; undefined where it limits none that is measured. */
 export function propertyOfLimit(limit: InspectionLimit): string | undefined {

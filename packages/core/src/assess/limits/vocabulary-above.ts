@@ -20,7 +20,7 @@ export const SPRINGS: readonly Phrase[] = [
   phrase('spring-squareness.gap', ['spring', 'square']),
   phrase('spring-load-open.load', ['spring', 'load', 'open']),
   phrase('spring-load-closed.load', ['spring', 'load']),
-  phrase('installed-height.height', ['spring', 'height']),
+  phrase('installed-height.height', ['spring', 'height'], ['stem']),
 ];
 
 export const FOLLOWERS: readonly Phrase[] = [
@@ -29,9 +29,11 @@ export const FOLLOWERS: readonly Phrase[] = [
   phrase('lifter-bore.*', ['lifter', 'bore']),
   phrase('lifter-crown.height', ['lifter', 'crown']),
   phrase('lifter.diameter', ['lifter', 'diameter']),
+  phrase('lifter.taper', ['lifter', 'taper']),
   phrase('bucket.clearance', ['bucket', 'clearance']),
   phrase('bucket-bore.*', ['bucket', 'bore']),
   phrase('bucket.diameter', ['bucket', 'diameter']),
+  phrase('bucket.taper', ['bucket', 'taper']),
   phrase('shim-thickness.thickness', ['shim', 'thickness'], ['spring', 'liner']),
   phrase('pushrod-length.length', ['pushrod', 'length']),
   phrase('pushrod-runout.total', ['pushrod', 'run-out']),
@@ -63,6 +65,8 @@ export const VALVES: readonly Phrase[] = [
   phrase('valve-stem.diameter', ['stem', 'diameter']),
   phrase('stem-height.height', ['stem', 'height']),
   phrase('valve-guide.*', ['guide', 'bore'], ['outside']),
+  phrase('valve-guide.*', ['guide', 'out of round'], ['outside']),
+  phrase('valve-guide.*', ['guide', 'taper'], ['outside']),
   phrase('seat-width.width', ['seat', 'width']),
   phrase('seat-runout.total', ['seat', 'run-out']),
   phrase('seat-angle.angle', ['seat', 'angle']),

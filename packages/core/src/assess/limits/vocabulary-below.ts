@@ -8,12 +8,18 @@ export const DRIVE: readonly Phrase[] = [
 ];
 
 export const HEIGHTS: readonly Phrase[] = [
+  phrase('liner-protrusion.neighbours', ['liner', 'protrusion', 'neighbours']),
   phrase('liner-protrusion.between', ['liner', 'protrusion', 'spread']),
   phrase('liner-protrusion.height', ['liner', 'protrusion'], ['fire']),
+  phrase('piston-protrusion.tilt', ['piston', 'protrusion', 'across']),
   phrase('piston-protrusion.between', ['piston', 'protrusion', 'spread']),
+  phrase('piston-protrusion.largest', ['piston', 'protrusion', 'largest'], ['gasket']),
   phrase('piston-protrusion.height', ['piston', 'protrusion'], ['gasket']),
   phrase('injector-protrusion.height', ['injector', 'protrusion']),
+  phrase('deck-clearance.tilt', ['deck', 'clearance', 'across']),
+  phrase('deck-clearance.tilt', ['piston', 'below the deck', 'across']),
   phrase('deck-clearance.between', ['deck', 'clearance', 'spread']),
+  phrase('deck-clearance.between', ['piston', 'below the deck', 'spread']),
   phrase('deck-clearance.depth', ['deck', 'clearance']),
   phrase('deck-clearance.depth', ['piston', 'below the deck']),
 ];
@@ -44,10 +50,16 @@ export const PINS: readonly Phrase[] = [
   phrase('pin-bore.*', ['piston', 'piston pin', 'bore'], ['rod']),
   phrase('pin-length.length', ['piston pin', 'length'], ['rod']),
   phrase('piston-pin.*', ['piston pin', 'diameter'], ['rod', 'crank']),
+  phrase('piston-pin.*', ['piston pin', 'out of round'], ['rod', 'crank', 'bore', 'cylinder', 'liner']),
+  phrase('piston-pin.*', ['piston pin', 'taper'], ['rod', 'crank', 'bore', 'cylinder', 'liner']),
+  phrase('pin-mass.between', ['piston pin', 'mass', 'spread'], ['rod', 'less the pin']),
+  phrase('pin-mass.mass', ['piston pin', 'mass'], ['rod', 'less the pin']),
 ];
 
 export const RINGS: readonly Phrase[] = [
   phrase('ring-back-?.depth', ['ring', 'back', 'clearance']),
+  phrase('ring-back-?.depth', ['ring', 'depth', 'land']),
+  phrase('ring-mass.mass', ['ring', 'mass'], ['piston', 'spread']),
   phrase('ring-tension-?.pull', ['ring', 'tension']),
   phrase('ring-gap-?.gap', ['ring', 'gap']),
   phrase('ring-groove-?.clearance', ['ring', 'clearance']),
@@ -93,16 +105,23 @@ export const RODS: readonly Phrase[] = [
   phrase('rod-shell.wall', ['rod', 'bearing', 'wall']),
   phrase('rod-side-clearance.clearance', ['rod', 'side']),
   phrase('rod-bearing.clearance', ['rod', 'clearance']),
+  phrase('rod-big-end-mass.between', ['rod', 'big end', 'mass', 'spread']),
+  phrase('rod-small-end-mass.between', ['rod', 'small end', 'mass', 'spread']),
   phrase('rod-mass.between', ['rod', 'mass', 'spread']),
+  phrase('rod-big-end-mass.mass', ['rod', 'big end', 'mass']),
+  phrase('rod-small-end-mass.mass', ['rod', 'small end', 'mass']),
   phrase('rod-bend.offset', ['rod', 'bend']),
   phrase('rod-twist.offset', ['rod', 'twist']),
   phrase('rod-length.length', ['rod', 'length'], ['bearing', 'bush']),
   phrase('big-end-width.width', ['rod', 'big end', 'width']),
   phrase('small-end-housing.*', ['rod', 'no bush']),
   phrase('small-end-bore.*', ['rod', 'small end', 'bore'], ['big end']),
+  phrase('small-end-bore.*', ['rod', 'small end', 'out of round'], ['big end', 'outside']),
+  phrase('small-end-bore.*', ['rod', 'small end', 'taper'], ['big end', 'outside']),
   phrase('rod-bearing-bore.diameter', ['rod', 'big end', 'bore', 'installed']),
   phrase('big-end-bore.*', ['rod', 'big end', 'bore']),
   phrase('big-end-bore.*', ['rod', 'big end', 'out of round']),
+  phrase('big-end-bore.*', ['rod', 'big end', 'taper']),
 ];
 
 export const BLOCK: readonly Phrase[] = [

@@ -1,5 +1,6 @@
 /** Sizes that the readings of one place give: mean, largest, out-of-round, taper. */
-import type { FeatureKind, SizeRule } from '../model.js';
+import { senseOf } from '../features/index.js';
+import type { SizeRule } from '../model.js';
 import { type Formed, isRuleOf } from './forms.js';
 import {
   type FormedBy,
@@ -47,10 +48,6 @@ function ownSize(at: PlannedPlace, size: SizeRule, limitsFor: LimitsFor): Formed
 }
 const SIZE = ['metrology.repeats', 'metrology.size-at-reference'] as const;
 const SHAPE = ['metrology.bore-shape'] as const;
-
-/** A shape and a spread have no sense of the part's: they only grow. */
-const senseOf = (kind: FeatureKind, { form }: SizeRule): FeatureKind['sense'] =>
-  form === 'out-of-round' || form === 'taper' || form === 'spread' ? 'hole' : kind.sense;
 
 function unusualRule(shape: 'out-of-round' | 'taper' | undefined, rule: string | undefined): readonly string[] {
   if (shape === undefined || rule === undefined || isRuleOf(shape, rule)) return [];
