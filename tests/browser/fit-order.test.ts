@@ -89,6 +89,9 @@ describe('the order to the machine shop', () => {
     await picture(page, 'order-back-phone', true);
     expect(await accessibilityFaults(page)).toEqual([]);
     await expectFits(page);
+    await page.goto('/engine/invented-demonstration/fit/bore-oversize/all');
+    await page.getByText('What it ordered has come back').waitFor();
+    expect(await page.getByRole('note', { name: 'Differs from when it was decided' }).count()).toBe(0);
     expectQuiet(device);
   });
 });

@@ -7,6 +7,7 @@ import {
   type Decision,
   decisionsOf,
   type OrderLine,
+  returnedWork,
 } from '../assess/index.js';
 import type { Window } from '../engine/index.js';
 import { assessmentOf } from './assessment.js';
@@ -52,16 +53,26 @@ const isOf = (one: Pick<Decision, 'id' | 'scope'>, choice: Choice): boolean =>
 function decisionView(bench: Bench, decision: Decision, shownIn: ShownIn): DecisionView {
   const assessment = assessmentOf(bench);
   const choice = assessment.readings.choices.find((one) => isOf(decision, one));
-  const differs = choice ? differences(bench, choice) : [];
-  const { alternatives, recommended, sources, ...same } = decision;
+  const done = choice !== undefined && workIsBack(assessment, choice);
+  const differs = choice && !done ? differences(bench, choice) : [];
+  const { alternatives, recommended, sources, cautions, ...same } = decision;
   return {
     ...same,
     state: stateOf(decision, choice, differs),
     alternatives: alternatives.map((one) => alternativeView(assessment, one, recommended, shownIn)),
     sources: sourceLines(sources),
+    cautions: done ? [WORK_IS_BACK, ...cautions] : cautions,
     ...(choice && { decided: decidedOf(bench, choice, differs) }),
   };
 }
+
+const WORK_IS_BACK =
+  'What it ordered has come back: the work is held against the order, and no longer compared with what is computed now.';
+/** Readings after the work are those of other parts than were decided about. */
+const workIsBack = (assessment: Assessment, choice: Choice): boolean =>
+  choice.orders.some((line) =>
+    returnedWork(assessment, line, choice)?.places.some(({ state }) => state === 'to-measure' || state === 'measured'),
+  );
 
 function stateOf(decision: Decision, choice: Choice | undefined, differs: readonly string[]): DecisionView['state'] {
   if (choice !== undefined) return differs.length > 0 ? 'changed' : 'decided';

@@ -219,6 +219,9 @@ describe('a decision', () => {
     expect([...(back?.places ?? [])].sort()).toEqual(CYLINDERS);
     write(scribe, proposeReturned(scribe.bench, { feature: 'cylinder-bore', places: back?.places ?? [], why: 'back' }));
     expect(orderReturn(scribe.bench, 'bore/all')?.waits).toBe(true);
+    // Readings of the finished bores are no reason to doubt a decision about the worn ones.
+    expect(bores(scribe)).toMatchObject({ state: 'decided', decided: { differs: [] } });
+    expect(bores(scribe).cautions[0]).toMatch(/has come back/);
     expect(orderStanding(scribe.bench).progress.words).toBe('1 piece of work, 0 back and in');
     expect(orderReturn(scribe.bench, 'no such work')).toBeUndefined();
   });

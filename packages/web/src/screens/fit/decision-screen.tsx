@@ -86,7 +86,8 @@ function NotAsked({ job, id }: { readonly job: string; readonly id: string }) {
 }
 
 function Missing({ view }: { readonly view: DecisionView }) {
-  if (view.missing.length === 0) return null;
+  // What was decided and has come back waits for nothing here: the order says what is still to be read.
+  if (view.missing.length === 0 || view.state === 'decided') return null;
   return (
     <section className="hindrances" aria-labelledby="missing">
       <h2 id="missing">It waits for</h2>
@@ -111,7 +112,7 @@ function Proof({ view }: { readonly view: DecisionView }) {
 }
 
 function Behind({ view }: { readonly view: DecisionView }) {
-  if (view.alternatives.length === 0) return null;
+  if (view.alternatives.length === 0) return view.cautions.map((line) => <p key={line}>{line}</p>);
   return (
     <details className="fit-fold">
       <summary>

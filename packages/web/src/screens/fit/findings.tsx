@@ -36,7 +36,7 @@ export function Findings({ job, view }: FindingsProps) {
       <p role="status" className="field-hint">
         {groups.length === 0
           ? `None: ${filter.label.toLowerCase()}`
-          : `${countOf(filter, view.counts)} shown, worst first in each part of the engine`}
+          : `${countOf(filter, view.counts)} in all, worst first in each part of the engine`}
       </p>
       {groups.map((group) => (
         <AreaGroup key={`${filter.id} ${group.area}`} job={job} group={group} />
