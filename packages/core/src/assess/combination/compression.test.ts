@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { OutputUncertainty } from '../../calc/catalogue/result.js';
 import { runCalculation } from '../../calc/index.js';
 import { compressionOf } from './compression.js';
 import { makeupOf } from './makeup.js';
@@ -162,8 +163,9 @@ figures: { gasket-bore: ${bore}, gasket-thickness: ${gasket}, deck-clearance: 0 
       { uncertainty: { trials: 20_000, seed: 1 } },
     );
     const output = run.ok ? run.value.outputs.ratio : undefined;
+    const doubt = output?.uncertainty as OutputUncertainty | undefined;
     expect(output?.value).toBeCloseTo(found!.value, 8);
-    expect(output?.uncertainty?.standard).toBeCloseTo(found!.u!, 6);
+    expect(doubt?.standard).toBeCloseTo(found!.u!, 6);
   });
 
   it('has no doubt and no verdict where a figure states none', () => {
