@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { engineOf, read, sheetsIn } from '../../engine/load/try-sheets.suite.js';
 import { inch, mm } from '../../quantity/index.js';
 import { toSourceKey } from '../../sources/index.js';
-import { assessed } from './bench.suite.js';
-import { byText, placesText, worstVerdict } from './decision.js';
+import { assessed, four } from './bench.suite.js';
+import { byText, limitAt, placesText, worstVerdict } from './decision.js';
 import { decisionsOf } from './index.js';
 import { chanceOfAll, chanceText, common, judged } from './judged.js';
 import { lengthWords } from './length-words.js';
@@ -77,5 +77,16 @@ describe('what a decision rests on', () => {
   it('finds no common window where two do not meet', () => {
     expect(common([{ low: 1, high: 2 }, { low: 3 }])).toBeUndefined();
     expect(common([{ low: 1 }, { high: 5 }, { low: 2 }])).toEqual({ low: 2, high: 5 });
+  });
+});
+
+describe('a limit with grades', () => {
+  const engine = four(`limits:
+  - { part: piston, what: clearance, whenNew: 0.030..0.040 mm, scope: { grade: A } }
+  - { part: piston, what: clearance, whenNew: 0.040..0.050 mm, scope: { grade: B } }
+`);
+  it('asks for any of them before the part is measured, not for the first one', () => {
+    const asked = limitAt(assessed(engine, {}), 'piston.clearance', '1', 'new')?.window;
+    expect(asked).toEqual({ low: expect.closeTo(mm(0.03), 9), high: expect.closeTo(mm(0.05), 9) });
   });
 });

@@ -129,14 +129,29 @@ export function limitAt(
   return held ?? printedAt(assessment, property, place, against);
 }
 
-function printedAt(assessment: Assessment, property: string, id: string, against: 'new' | 'wear') {
+function printedAt(assessment: Assessment, property: string, id: string, against: 'new' | 'wear'): Asked | undefined {
   const place = indexOf(assessment).places.get(id) ?? {};
   const sense = PROPERTIES.get(property)?.sense ?? 'neither';
-  for (const limit of limitsOf(assessment.engine, property, place)) {
+  const printed = limitsOf(assessment.engine, property, place).flatMap((limit): readonly Asked[] => {
     const window = against === 'new' ? newWindow(limit) : wearWindow(limit, sense);
-    if (window !== undefined) return { window, limit };
-  }
-  return undefined;
+    return window === undefined ? [] : [{ window, limit }];
+  });
+  const [first] = printed;
+  const graded = printed.filter(({ limit }) => limit.applies?.grade !== undefined);
+  // Before it is measured a part may be of any grade.
+  return first && graded.length > 1
+    ? { window: spanOf(graded.map(({ window }) => window)), limit: first.limit }
+    : first;
+}
+
+/** From the lowest end to the highest; an open end stays open. */
+function spanOf(windows: readonly Window<number>[]): Window<number> {
+  const lows = windows.flatMap(({ low }) => low ?? []);
+  const highs = windows.flatMap(({ high }) => high ?? []);
+  return {
+    ...(lows.length === windows.length && { low: Math.min(...lows) }),
+    ...(highs.length === windows.length && { high: Math.max(...highs) }),
+  };
 }
 
 /** "manual p. 4-38", or how far the figure can be trusted where no page is given. */

@@ -4,7 +4,7 @@ import type { Finding } from '../model.js';
 import type { SizeEntry } from '../sizes/index.js';
 import { againFor } from './again.js';
 import { generalWear, type SizesByKey } from './general-wear.js';
-import { type HeldAll, heldAgainst, type KnownSize } from './held.js';
+import { COVERAGE, type HeldAll, heldAgainst, type KnownSize } from './held.js';
 import type { LimitWindows } from './limit-windows.js';
 
 export interface Judging {
@@ -33,13 +33,13 @@ function findingOf({ engine, limits, sizes, guardFactor }: Judging, entry: SizeE
   if (!isKnown(entry)) return unread(entry);
   const { planned, size, missing, disagreement } = entry;
   const { key, property, place, title, measured } = planned;
-  const windows = limits.of(planned, size.value);
+  const { all: windows, grades } = limits.of(planned, size.value, COVERAGE * size.u);
   const all = heldAgainst(entry, windows, guardFactor);
   const verdict = all.use ?? 'no data';
   const advice =
     all.byWear || disagreement !== undefined ? undefined : generalWear(engine, planned, size.value, windows, sizes);
   const again = againFor(entry, verdict, all.near);
-  const said = disagreement === undefined ? wordsOf(all) : 'readings disagree';
+  const said = disagreement === undefined ? `${wordsOf(all)}${gradeWords(all, grades)}` : 'readings disagree';
   const words = advice === undefined ? said : `${said}; ${advice.words}`;
   const finding = {
     key,
@@ -84,4 +84,12 @@ function wordsOf({ asNew, use, byWear, worn }: HeldAll): string {
   if (use === 'out') return worn ? 'past the wear limit' : 'outside the new range';
   if (asNew === 'in' || asNew === 'near') return 'as new';
   return byWear ? 'worn, usable' : 'no data';
+}
+
+/** Which grade the part is by its size, where nobody noted it. */
+function gradeWords({ use, asNew }: HeldAll, grades: readonly string[]): string {
+  if (use === undefined || grades.length === 0) return '';
+  const asked =
+    use === 'out' || asNew === 'out' ? `nearest grade ${grades.join(' or ')}` : `grade ${grades.join(' or ')}`;
+  return `, ${asked}`;
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '../assess.js';
 import { EXACT, EXACT_GAUGE, engineWith, findingIn, readAll, reading, readingsOf, si } from '../assess.suite.js';
 import type { Instrument, SlotReading } from '../model.js';
+import { USUAL_HABITS } from '../sizes/index.js';
 
 const exact: Partial<SlotReading> = { instrument: 'exact' };
 const gauges = { instruments: [EXACT_GAUGE] };
@@ -76,6 +77,41 @@ describe('the three forms of a wear limit', () => {
     );
     const { findings } = assess(engine, readingsOf(taken, gauges), EXACT);
     expect(findingIn(findings, 'main-journal.diameter@main-1').verdict).toBe('out');
+  });
+});
+
+describe('a part of unknown grade', () => {
+  // Invented: bores A and B touch, C lies apart; pistons go by the grade of the bore.
+  const engine = engineWith([
+    'property: cylinder-bore.diameter, whenNew: "90.000..90.010 mm", scope: { grade: A }, wear: { changeFromNew: 0.050 mm }',
+    'property: cylinder-bore.diameter, whenNew: "90.010..90.020 mm", scope: { grade: B }, wear: { changeFromNew: 0.050 mm }',
+    'property: cylinder-bore.diameter, whenNew: "90.250..90.260 mm", scope: { grade: C }, wear: { changeFromNew: 0.050 mm }',
+  ]);
+  const bore = (size: string | readonly string[], more: Partial<SlotReading> = exact, habits = EXACT) =>
+    findingIn(
+      assess(engine, readingsOf(readAll(engine, 'cylinder-bore', '1', size, more), gauges), habits).findings,
+      'cylinder-bore.diameter@1',
+    );
+
+  it('must fit one of the grades, not the first one; the words say which', () => {
+    expect(bore('90.005 mm')).toMatchObject({ verdict: 'in', words: 'as new, grade A' });
+    expect(bore('90.015 mm')).toMatchObject({ verdict: 'in', words: 'as new, grade B' });
+    expect(bore('90.255 mm')).toMatchObject({ verdict: 'in', words: 'as new, grade C' });
+  });
+  it('is as new at the end that two grades share, and may be of either', () => {
+    expect(bore('90.010 mm')).toMatchObject({ verdict: 'in', words: 'as new, grade A or B' });
+    const doubtful = bore('90.0105 mm', {}, USUAL_HABITS);
+    expect(doubtful.words).toMatch(/grade A or B/);
+  });
+  it('is worn from the nearest grade, and past its limit beyond what that one may wear', () => {
+    // 90.020 + 0.050 and 90.260 + 0.050
+    expect(bore('90.060 mm')).toMatchObject({ verdict: 'in', words: 'worn, usable, nearest grade B' });
+    expect(bore('90.080 mm')).toMatchObject({ verdict: 'out', words: 'past the wear limit, nearest grade B' });
+    expect(bore('90.300 mm')).toMatchObject({ verdict: 'in', words: 'worn, usable, nearest grade C' });
+  });
+  it('is in no grade where it lies between two that do not touch', () => {
+    const held = bore('90.100 mm').held.find(({ against }) => against === 'new');
+    expect(held).toMatchObject({ verdict: 'out', window: { low: 0.09, high: expect.closeTo(0.09002, 9) } });
   });
 });
 

@@ -9,7 +9,8 @@ import type { LimitWindow } from './limit-windows.js';
 export interface KnownSize extends SizeEntry {
   readonly size: FormedSize;
 }
-const COVERAGE = 2;
+/** Expanded uncertainty is this many standard ones. */
+export const COVERAGE = 2;
 
 /** A judgement with the value that was judged. */
 interface Found {

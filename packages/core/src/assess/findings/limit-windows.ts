@@ -31,28 +31,69 @@ function openEnd(worn: Window<number>, fresh: Window<number> | undefined): Pick<
   return { openEnd: { ...(low !== undefined && { low }), ...(high !== undefined && { high }) } };
 }
 
+/** The windows in which a size is held. */
+export interface Windows {
+  readonly all: readonly LimitWindow[];
+  /** Grades that the size may be of, where the sheet has grades and nobody noted which one the part is. */
+  readonly grades: readonly string[];
+}
+const UNGRADED: readonly string[] = [];
+
 /** Windows of every size of a sheet, found once each; where the sheet has grades, by the size of the part. */
 export class LimitWindows {
   readonly #engine: Engine;
-  readonly #plain = new Map<PlannedSize, readonly LimitWindow[]>();
+  readonly #plain = new Map<PlannedSize, Windows>();
   readonly #graded = new Map<string, readonly LimitWindow[]>();
 
   constructor(engine: Engine) {
     this.#engine = engine;
   }
-  of(planned: PlannedSize, size: number): readonly LimitWindow[] {
+  /** For a size with its expanded uncertainty. */
+  of(planned: PlannedSize, size: number, expanded: number): Windows {
     const before = this.#plain.get(planned);
     if (before !== undefined) return before;
-    const { limits, sense, property, place } = planned;
-    if (limits.filter(({ applies }) => applies?.grade !== undefined).length > 1) {
-      const own = limitsOf(this.#engine, property, place, { size });
-      const key = `${planned.key} ${limits.map((limit) => (own.includes(limit) ? 1 : 0)).join('')}`;
-      const known = this.#graded.get(key) ?? windowsOf(own, sense);
-      this.#graded.set(key, known);
-      return known;
-    }
-    const windows = windowsOf(limits, sense);
-    this.#plain.set(planned, windows);
-    return windows;
+    const graded = planned.limits.filter(isGraded);
+    if (graded.length > 1) return this.#byGrade(planned, graded, size, expanded);
+    const plain = { all: windowsOf(planned.limits, planned.sense), grades: UNGRADED };
+    this.#plain.set(planned, plain);
+    return plain;
   }
+  #byGrade(planned: PlannedSize, graded: readonly InspectionLimit[], size: number, expanded: number): Windows {
+    const { limits, sense, property, place, key } = planned;
+    const own = limitsOf(this.#engine, property, place, { size });
+    const name = `${key} ${limits.map((limit) => (own.includes(limit) ? 1 : 0)).join('')}`;
+    const all = this.#graded.get(name) ?? windowsOf(own, sense).map((one) => withNeighbours(one, graded));
+    this.#graded.set(name, all);
+    return { all, grades: gradesOf(own.filter(isGraded), graded, { low: size - expanded, high: size + expanded }) };
+  }
+}
+const isGraded = ({ applies }: InspectionLimit): boolean => applies?.grade !== undefined;
+
+/**
+ * A part of unknown grade must fit one of them. Grades whose new windows touch are one range to it: at their common end it is of
+ * the one or of the other, and never outside.
+ */
+function withNeighbours(one: LimitWindow, graded: readonly InspectionLimit[]): LimitWindow {
+  if (one.against !== 'new' || !isGraded(one.limit)) return one;
+  let { low = Number.NEGATIVE_INFINITY, high = Number.POSITIVE_INFINITY } = one.window;
+  for (const { low: next = low, high: last = high } of graded.flatMap((row) => newWindow(row) ?? []).toSorted(byLow))
+    if (next <= high + NANOMETRE && last >= low - NANOMETRE) [low, high] = [Math.min(low, next), Math.max(high, last)];
+  return { ...one, window: { ...(Number.isFinite(low) && { low }), ...(Number.isFinite(high) && { high }) } };
+}
+const NANOMETRE = 1e-9;
+const byLow = (one: Window<number>, other: Window<number>): number =>
+  (one.low ?? Number.NEGATIVE_INFINITY) - (other.low ?? Number.NEGATIVE_INFINITY);
+
+/** Grades that a size may be of, its doubt included; the nearest one where it lies in none. */
+function gradesOf(
+  nearest: readonly InspectionLimit[],
+  graded: readonly InspectionLimit[],
+  { low, high }: { readonly low: number; readonly high: number },
+): readonly string[] {
+  const reached = graded.filter((row) => {
+    const window = newWindow(row);
+    return window !== undefined && (window.low ?? low) <= high && (window.high ?? high) >= low;
+  });
+  const rows = reached.length > 0 ? reached : nearest;
+  return [...new Set(rows.flatMap(({ applies }) => applies?.grade ?? []))];
 }
