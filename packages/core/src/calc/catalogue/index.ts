@@ -13,7 +13,7 @@ export { describeCalcFault } from './describe.js';
 export type { System } from './display.js';
 export type { CalcFault } from './fault.js';
 export { type CalculationPage, pageOf } from './page.js';
-export { nextEven, nextNormal, type RandomState, seeded } from './random.js';
+export { fillNormals, nextEven, nextNormal, type RandomState, seeded } from './random.js';
 export { holds } from './range.js';
 export type { CalcResult, OutputResult, OutputUncertainty, WorkingLine } from './result.js';
 export { type RunOptions, runDeclared } from './run.js';

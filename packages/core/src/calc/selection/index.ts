@@ -1,5 +1,30 @@
 export { bestExtraShim, type ExtraShim } from './best-extra-shim.js';
 export { cheapestAssignment, provesOptimal } from './cheapest-assignment.js';
+export {
+  ALL_MARGINS,
+  type Combined,
+  type CombineFault,
+  type CombineGoal,
+  type CombineProblem,
+  combinedOf,
+  type Dimension,
+  describeCombineFault,
+  faultOf,
+  keepsAll,
+  type Loosening,
+  LoosenSearch,
+  marginOf,
+  type Ranking,
+  RankSearch,
+  ReachSearch,
+  type Relaxation,
+  type Requirement,
+  rawCount,
+  SAME,
+  type Shown,
+  type Term,
+  WORST_MARGIN,
+} from './combine/index.js';
 export { type ExtraPart, extraPart } from './extra-part.js';
 export { type Allowed, type HallSet, largestMatching, type Matching, provesShort } from './largest-matching.js';
 export {

@@ -1,8 +1,8 @@
 import {
   ALL_MARGINS,
   type CombineFault,
+  type CombineGoal,
   type CombineProblem,
-  type Goal,
   type Requirement,
   WORST_MARGIN,
 } from './model.js';
@@ -51,7 +51,7 @@ function requirementFault(one: Requirement, { dimensions }: CombineProblem): Com
   return undefined;
 }
 
-function goalFault({ name, values }: Goal, { dimensions }: CombineProblem): CombineFault | undefined {
+function goalFault({ name, values }: CombineGoal, { dimensions }: CombineProblem): CombineFault | undefined {
   for (const [at, { name: dimension, size }] of dimensions.entries()) {
     const own = values[at] ?? [];
     if (own.length !== size)

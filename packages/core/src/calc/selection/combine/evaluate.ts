@@ -7,7 +7,7 @@ export const SAME = 1e-9;
 export const HOPELESS = -1000;
 
 /** Margin of a shown figure as share of the scale; `HOPELESS` at worst. */
-export function marginOf({ low, high, scale }: Requirement, figure: number): number {
+export function marginOf({ low, high, scale }: Pick<Requirement, 'low' | 'high' | 'scale'>, figure: number): number {
   if (!Number.isFinite(figure)) return HOPELESS;
   let margin = Number.POSITIVE_INFINITY;
   if (low !== undefined) margin = (figure - low) / scale;

@@ -41,7 +41,7 @@ export interface Requirement {
 }
 
 /** What is to be small: whole numbers, by dimension and option, so that sums are exact. */
-export interface Goal {
+export interface CombineGoal {
   readonly name: string;
   readonly values: readonly (readonly number[])[];
 }
@@ -60,7 +60,7 @@ export const ALL_MARGINS = 'all-margins';
 export interface CombineProblem {
   readonly dimensions: readonly Dimension[];
   readonly requirements: readonly Requirement[];
-  readonly goals: readonly Goal[];
+  readonly goals: readonly CombineGoal[];
   readonly rankings: readonly Ranking[];
   /** How many combinations of each ranking are kept. */
   readonly keep: number;

@@ -1,0 +1,79 @@
+/** Least room between a valve and its piston over the overlap, as a sum of what moves the head and what moves the valve. */
+import { lowest } from '../../../calc/numeric/index.js';
+import { gapCurve, roomPerTravel, valveLift } from '../../../calc/valvetrain/index.js';
+import { type Angle, degrees, type Length, type Ratio } from '../../../quantity/index.js';
+import { lobeCurve } from './lobe-motion.js';
+import type { FinderInput, FixedFigures, ValveSide } from './model.js';
+import { gasketSizes, lacking, type Need, placed } from './need.js';
+import { camAdvance, headCloser, known, or, pistonHigher, pocketDeeper, rockerRatio, type World } from './world.js';
+
+/** A valve comes nearest to its piston within 60° of the top. */
+const LOOKS = Array.from({ length: 49 }, (_, at) => degrees(-60 + at * 2.5));
+
+/** Least room with none at the top, by side, advance and ratio: the same for every place of the head. */
+const FOUND = new WeakMap<FixedFigures, Map<string, number>>();
+
+/** What the motion of valve and piston takes from the room at the top; NaN where the crank cannot turn or the lobe is none. */
+export function roomByMotion(fixed: FixedFigures, side: ValveSide, advance: number, ratio: number): number {
+  const cache = FOUND.get(fixed) ?? new Map<string, number>();
+  FOUND.set(fixed, cache);
+  const id = `${side} ${advance} ${ratio}`;
+  const held = cache.get(id);
+  if (held !== undefined) return held;
+  const room = motion(fixed, side, advance, ratio);
+  cache.set(id, room);
+  return room;
+}
+
+function motion(fixed: FixedFigures, side: ValveSide, advance: number, ratio: number): number {
+  const valve = fixed[side];
+  const lobe = valve?.lobe && lobeCurve(valve.lobe, side);
+  if (lobe === undefined) return Number.NaN;
+  const lash = or(valve?.lash, 0) as Length;
+  const crank = {
+    crankRadius: (known(fixed.stroke) / 2) as Length,
+    rodLength: known(fixed.rodLength) as Length,
+    pinOffset: or(fixed.pinOffset, 0) as Length,
+  };
+  const place = {
+    crank,
+    valveAngle: known(valve?.angle) as Angle,
+    crown: valve?.crown ?? 'parallel-pocket',
+    gapAtTop: 0 as Length,
+  } as const;
+  const gap = gapCurve(place, (angle) => valveLift(lobe(angle + advance) as Length, ratio as Ratio, lash));
+  return gap.ok ? lowest(gap.value, LOOKS).value : Number.NaN;
+}
+
+export function roomNeed(input: FinderInput, side: ValveSide, bank: string, several: boolean, least: number): Need {
+  const { fixed, offer } = input;
+  const valve = fixed[side];
+  return {
+    key: `${side}-room@${bank}`,
+    ...placed(`${side} valve to piston`, 'bank', bank, several),
+    quantity: 'length',
+    low: least,
+    by: [['gasket'], ['piston'], ['deck-cut'], ['head-cut'], ['cam-advance', 'rocker-ratio']],
+    amount: (world) => roomOf(world, side, bank),
+    missing: lacking({
+      [`${side} valve angle`]: valve?.angle,
+      [`${side} valve room at the top`]: valve?.gapAtTop,
+      [`${side} lobe`]: valve?.lobe !== undefined,
+      'rod length': fixed.rodLength,
+      'rocker ratio': fixed.rockerRatio !== undefined || offer.rockerRatio !== undefined,
+      ...gasketSizes(input),
+      ...(offer.pistons && {
+        'compression height when the valve room was measured':
+          fixed.measuredWith?.compressionHeight ?? fixed.piston?.compressionHeight,
+      }),
+    }),
+  };
+}
+
+function roomOf(world: World, side: ValveSide, bank: string): number {
+  const { fixed } = world;
+  const valve = fixed[side];
+  const per = roomPerTravel(valve?.crown ?? 'parallel-pocket', known(valve?.angle) as Angle);
+  const away = pocketDeeper(world) - headCloser(world, bank) - pistonHigher(world);
+  return known(valve?.gapAtTop) + away * per + roomByMotion(fixed, side, camAdvance(world), rockerRatio(world));
+}

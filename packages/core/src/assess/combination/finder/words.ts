@@ -1,0 +1,66 @@
+/** The answer in plain words. */
+import { displayUnit, formatQuantity, type QuantityKind } from '../../../quantity/index.js';
+import type { FinderAnswer, FoundAddition, FoundLoosening, FoundRelaxation } from './model.js';
+
+const UNITS: Partial<Readonly<Record<QuantityKind, string>>> = { volume: 'cm3' };
+const PLACES: Partial<Readonly<Record<QuantityKind, number>>> = { length: 2, ratio: 2, volume: 1, angle: 1 };
+const told = (quantity: QuantityKind, value: number, more = 0): string =>
+  formatQuantity(quantity, value, UNITS[quantity] ?? displayUnit(quantity, 'metric'), (PLACES[quantity] ?? 3) + more);
+
+const SIZES: Readonly<Record<string, string>> = {
+  bore: 'bore',
+  thickness: 'thickness',
+  compressionHeight: 'compression height',
+  crownVolume: 'crown volume',
+  pocketDeeper: 'pockets deeper',
+};
+const QUANTITIES: Readonly<Record<string, QuantityKind>> = { crownVolume: 'volume' };
+
+const percent = (share: number): string => `${Math.max(1, Math.round(share * 100))} % of its window`;
+const givenWay = ({ name, quantity, end, from, to, share }: FoundLoosening): string =>
+  `${name} ${end === 'low' ? 'down' : 'up'} to ${told(quantity, to, 1)} in place of ${told(quantity, from, 1)} (${percent(share)})`;
+
+const isRelaxation = (one: FinderAnswer['alone'][number]): one is FoundRelaxation => !('helps' in one);
+
+/** Why nothing fits and what would help; one line when something does. */
+export function words(answer: Omit<FinderAnswer, 'words'>, finished: boolean): readonly string[] {
+  const { raw, feasible, together, alone, additions } = answer;
+  if (feasible > 0)
+    return [`${feasible} of ${raw} combinations keep everything${finished ? '' : ' so far; the search goes on'}.`];
+  if (!finished) return ['Nothing that keeps everything so far; the search goes on.'];
+  return [
+    `None of ${raw} combinations keeps everything.`,
+    ...(together === undefined
+      ? ['No loosening within reason lets one through: change what is fixed.']
+      : blocked(together)),
+    ...ease(alone, together),
+    ...additions.map(added),
+    ...(additions.length === 0 ? ['No single other size of one part helps by itself.'] : []),
+  ];
+}
+
+function blocked({ loosened }: FoundRelaxation): readonly string[] {
+  const [first] = loosened;
+  if (loosened.length === 1 && first) return [`It is enough to let ${givenWay(first)}.`];
+  return [`Only together: let ${loosened.map(givenWay).join(', and ')}.`];
+}
+
+/** Other requirements that would do alone, the least first. */
+function ease(alone: FinderAnswer['alone'], together: FoundRelaxation | undefined): readonly string[] {
+  const first = together?.loosened.length === 1 ? together.loosened[0]!.key : undefined;
+  const others = alone
+    .filter(isRelaxation)
+    .flatMap(({ loosened }) => loosened)
+    .filter(({ key }) => key !== first)
+    .toSorted((a, b) => a.share - b.share);
+  return others.map((one) => `Or let ${givenWay(one)}.`);
+}
+
+function added({ title, size, quantity, from, to, beside }: FoundAddition): string {
+  const range = from === to ? told(quantity, from) : `${told(quantity, from)} to ${told(quantity, to)}`;
+  const what = SIZES[size] === undefined ? `A ${title} of ${range}` : `A ${title} with a ${SIZES[size]} of ${range}`;
+  const rest = Object.entries(beside)
+    .filter(([name]) => name !== 'pocketDeeper')
+    .map(([name, value]) => `${SIZES[name] ?? name} ${told(QUANTITIES[name] ?? 'length', value)}`);
+  return `${what}${rest.length === 0 ? '' : ` (${rest.join(', ')})`} would do.`;
+}
