@@ -309,7 +309,10 @@ export interface Inspection {
   readonly boreHeights?: readonly { readonly name: string; readonly depth?: Stated<Length> }[];
   readonly boreDirections?: readonly string[];
   readonly mainJournals?: number;
+  /** On each camshaft. */
   readonly camJournals?: number;
+  /** In the whole engine. */
+  readonly camshafts?: number;
   /** Main bearing that carries the thrust faces, from the front. */
   readonly thrustAt?: number;
   /** Height from the skirt's lower edge at which the piston is measured. */

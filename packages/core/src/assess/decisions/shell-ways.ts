@@ -53,7 +53,9 @@ export function ways(choosing: Choosing): readonly Way[] {
   const onHand = stock.some(({ count = 0 }) => count > 0);
   const kept = shellsAsFitted(assessment, group, places, words);
   const alike = [...(onHand ? [search(choosing, false, false)] : []), search(choosing, false, true)];
-  const mixed = [...(onHand ? [search(choosing, true, false)] : []), search(choosing, true, true)];
+  const mixed = mayMix(assessment)
+    ? [...(onHand ? [search(choosing, true, false)] : []), search(choosing, true, true)]
+    : [];
   const chart = byChart(assessment, group, places, words);
   return [
     ...(kept === undefined ? [] : [{ ...kept, bought: 0 }]),
@@ -62,6 +64,9 @@ export function ways(choosing: Choosing): readonly Way[] {
     ...(chart === undefined ? [] : [chartWay(choosing, chart)]),
   ];
 }
+
+/** A widest difference of 0 in the sheet means that halves are never mixed. */
+const mayMix = ({ engine }: Assessment): boolean => engine.machining?.widestShellMix?.value !== 0;
 
 export function taskOf({ assessment, group, places, stock }: Choosing, mix: boolean, mayBuy: boolean): ShellTask {
   const widestMix = mix ? (assessment.engine.machining?.widestShellMix?.value ?? USUAL_MIX) : 0;

@@ -47,6 +47,15 @@ describe('shells for the mains', () => {
     expect(alternativeOf(decision, 'mixed-on-hand').against[0]).toContain('0.005 mm');
   });
 
+  it('are never mixed where the maker says so, whatever the clearance', () => {
+    const never = 'machining: { widestShellMix: 0 mm }\n';
+    const narrow = WINDOW.replace('0.020..0.040', '0.022..0.028');
+    const two = `  mainShells:\n${shell('red', '2.000')}${shell('blue', '2.005')}`;
+    const decision = decisionOf(assessed(bearings(narrow, two, never), sizes), 'shells', 'main');
+    expect(decision.alternatives.map(({ id }) => id).filter((id) => id.startsWith('mixed'))).toEqual([]);
+    expect(decision.recommended).toBeUndefined();
+  });
+
   it('fall by half the undersize for one half of 0.001 in undersize (TM 9-2815-237-34, p. 200)', () => {
     const stock237 = `  rodShells:
     - { id: std, name: rod shell, undersize: standard, wall: 0.0945 in }

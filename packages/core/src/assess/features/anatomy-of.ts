@@ -2,9 +2,9 @@ import { type Engine, type ValveId, valvesOf } from '../../engine/index.js';
 import { indexOfLimits } from '../limits/index-of-limits.js';
 import { PROPERTIES } from '../limits/properties.js';
 import { loadHeight } from '../limits/scope-words.js';
-import type { Anatomy, Camshaft } from './anatomy.js';
+import type { Anatomy } from './anatomy.js';
+import { camshaftsOf } from './camshafts.js';
 import { camJournals, crankpinsOf, mainJournals } from './journals.js';
-import { slug } from './stations.js';
 
 /**
  * What the engine is made of, as far as measuring goes. Where the sheet is silent something usual is taken and said in `assumptions`; what
@@ -73,22 +73,6 @@ function inWalk(engine: Engine, valves: readonly ValveId[], cylinders: Anatomy['
     const own = valves.filter((valve) => valve.cylinder === number).sort((a, b) => along(a) - along(b));
     return backwards.has(bank) ? own.reverse() : own;
   });
-}
-
-/** One camshaft in the block; overhead one for each bank, two where buckets stand over both rows of valves. */
-function camshaftsOf(
-  engine: Engine,
-  journals: number,
-): { readonly camshafts: readonly Camshaft[]; readonly assumed?: string } {
-  const kind = engine.valveGear?.kind;
-  if (kind === undefined || kind === 'pushrod') return { camshafts: [{ id: 'camshaft', name: 'camshaft', journals }] };
-  const banks = engine.layout.banks.map(({ id }) => (engine.layout.banks.length > 1 ? `${id} ` : ''));
-  const rows = kind === 'overhead-bucket' ? ['intake ', 'exhaust '] : [''];
-  const camshafts = banks.flatMap((bank) =>
-    rows.map((row) => ({ id: slug(`${bank}${row}camshaft`), name: `${bank}${row}camshaft`, journals })),
-  );
-  const each = rows.length === 2 ? 'two camshafts a bank, over buckets' : 'one camshaft a bank';
-  return { camshafts, assumed: `${each}: the sheet does not say how many` };
 }
 
 function heightOf(engine: Engine, when: 'closed' | 'open'): Anatomy['loadHeights'] {

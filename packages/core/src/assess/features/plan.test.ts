@@ -200,3 +200,25 @@ describe('feature kinds', () => {
     }
   });
 });
+
+describe('camshafts', () => {
+  const bucketed = sheet('pellgarth');
+  const withShafts = (camshafts: number) => ({ ...bucketed, inspection: { ...bucketed.inspection, camshafts } });
+  it('are as many as the sheet says, and then nothing is taken for granted', () => {
+    expect(places(withShafts(1), 'cam-runout')).toEqual(['camshaft']);
+    expect(places(withShafts(2), 'cam-runout')).toEqual(['intake-camshaft', 'exhaust-camshaft']);
+    expect(places(withShafts(3), 'cam-runout')).toEqual(['camshaft-1', 'camshaft-2', 'camshaft-3']);
+    const said = inspectionPlan(withShafts(2)).assumptions?.map(({ words }) => words) ?? [];
+    expect(said.join()).not.toContain('camshafts a bank');
+  });
+  it('under buckets are two a bank where the sheet is silent, and the plan says so', () => {
+    const { camshafts: _, ...silent } = bucketed.inspection ?? {};
+    const engine = { ...bucketed, inspection: silent };
+    expect(places(engine, 'cam-runout')).toEqual(['intake-camshaft', 'exhaust-camshaft']);
+    expect(
+      inspectionPlan(engine)
+        .assumptions?.map(({ words }) => words)
+        .join(),
+    ).toContain('two camshafts a bank');
+  });
+});

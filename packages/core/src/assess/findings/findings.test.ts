@@ -241,3 +241,27 @@ describe('sizes of parts together', () => {
     );
   });
 });
+
+describe('the figure of the hole that a maker names for a clearance', () => {
+  // Tapered by 0.012 mm: 90.010 at the top, 90.004 in the middle, 89.998 at the bottom; the piston 89.960.
+  const clearance = (rule: string) => {
+    const engine = engineWith([`property: piston.clearance, whenNew: "0.030..0.046 mm"${rule}`]);
+    const bore = ['90.010 mm', '90.010 mm', '90.004 mm', '90.004 mm', '89.998 mm', '89.998 mm'];
+    const taken = [
+      ...readAll(engine, 'cylinder-bore', '1', bore, exact),
+      ...readAll(engine, 'piston-skirt', '1', '89.960 mm', exact),
+    ];
+    return findingIn(assess(engine, readingsOf(taken, gauges), EXACT).findings, 'piston.clearance@1');
+  };
+  it.each([
+    ['', 0.038, 'in', 'bore at its smallest less piston'],
+    [', rule: smallest', 0.038, 'in', 'bore at its smallest less piston'],
+    [', rule: mean', 0.044, 'in', 'mean bore less piston'],
+    [', rule: largest', 0.05, 'out', 'bore at its largest less piston'],
+  ])('%s: %s mm, %s', (rule, mm, verdict, formula) => {
+    const found = clearance(rule);
+    expect(found.size?.value).toBeCloseTo(mm / 1000, 9);
+    expect(found.verdict).toBe(verdict);
+    expect(found.size?.working.at(-1)).toContain(formula);
+  });
+});

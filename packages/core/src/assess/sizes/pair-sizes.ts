@@ -48,18 +48,32 @@ function pairAt(
     const id =
       input.at === 'crankpin' ? (place.cylinder === undefined ? undefined : pins.get(place.cylinder)) : place.id;
     const found = id === undefined ? undefined : places.at(input.feature, id);
-    if (found === undefined) return undefined;
-    return figureAt(found, found.kind.sense === 'hole' ? named(rule, input.form) : input.form, input.name, input.only);
+    return found && figureAt(found, input.form, input.name, input.only);
   };
-  const ways = pairing.ways.flatMap((way) => plannedWay(way, way.inputs.map(figureFor)) ?? []);
+  const ways = pairing.ways.flatMap((way) => {
+    const asked = byRule(way, rule);
+    return plannedWay(asked, asked.inputs.map(figureFor)) ?? [];
+  });
   if (ways.length === 0) return undefined;
   return { key: keyOf(property, place.id), property, place, title, measured: 'length', sense, ways, limits };
 }
 
 /** Figures of a hole that a maker may name instead of the usual one. */
 const FIGURES: ReadonlySet<string> = new Set<Form>(['mean', 'smallest', 'largest']);
-const named = (rule: string | undefined, usual: Form): Form =>
-  rule !== undefined && FIGURES.has(rule) ? (rule as Form) : usual;
+
+/** A way with the figure of its hole that the maker names; the hole is its first input, and single readings have one figure only. */
+function byRule(way: PairWay, rule: string | undefined): PairWay {
+  const [hole, ...shafts] = way.inputs;
+  if (rule === undefined || !FIGURES.has(rule) || hole === undefined || shafts.length === 0 || rule === hole.form)
+    return way;
+  const bare = hole.name.replace(/ at its .*$/, '');
+  const name = rule === 'mean' ? `mean ${bare}` : `${bare} at its ${rule}`;
+  return {
+    ...way,
+    inputs: [{ ...hole, form: rule as Form, name }, ...shafts],
+    formula: way.formula.replace(hole.name, name),
+  };
+}
 
 function plannedWay(way: PairWay, figures: readonly (PlannedFigure | undefined)[]): PlannedWay | undefined {
   const known = figures.filter((figure) => figure !== undefined);

@@ -11,6 +11,7 @@ const INSPECTION = `inspection:
   boreDirections: [thrust, along the crank]
   mainJournals: 5
   camJournals: 3
+  camshafts: 2
   thrustAt: 5
   pistonHeight: 12 mm
   ringDepth: { value: 25 mm, from: manual p. 9 }
@@ -53,7 +54,12 @@ describe('what a sheet says about measuring, parts and machining', () => {
       ['middle', undefined],
       ['bottom', 0.09],
     ]);
-    expect(inspection).toMatchObject({ boreDirections: ['thrust', 'along the crank'], mainJournals: 5, thrustAt: 5 });
+    expect(inspection).toMatchObject({
+      boreDirections: ['thrust', 'along the crank'],
+      mainJournals: 5,
+      thrustAt: 5,
+      camshafts: 2,
+    });
     expect(inspection?.ringDepth).toMatchObject({ text: '25 mm', from: { standing: 'manual' } });
     expect(inspection?.materials).toEqual({ block: 'cast-iron', piston: 'aluminium' });
   });
@@ -81,6 +87,13 @@ describe('what a sheet says about measuring, parts and machining', () => {
     });
   });
 
+  it('takes a mix of 0 mm for "never mix", and a bare number for the mark of a grade', () => {
+    const never = engineOf(`${BASE}${MACHINING.replace('0.013 mm', '0 mm')}`);
+    expect(never.machining?.widestShellMix?.value).toBe(0);
+    const graded = engineOf(`${BASE}limits: [{ part: piston, what: diameter, whenNew: 90 mm, scope: { grade: 2 } }]\n`);
+    expect(graded.limits[0]).toMatchObject({ scope: 'grade 2', applies: { grade: '2' } });
+  });
+
   it('leaves the sections out where the sheet has none', () => {
     const engine = engineOf(BASE);
     for (const section of ['inspection', 'stock', 'machining']) expect(engine).not.toHaveProperty(section);
@@ -106,7 +119,9 @@ describe('faults in these sections, each with its line and what is valid', () =>
     [STOCK.replace('springShims', 'springShim'), 'stock.springShim', /did you mean "springShims"/],
     [MACHINING.replace('0.12 mm', '0 mm'), 'machining.boreCleanUp', /not more than zero/],
     [MACHINING.replace('top: 0.0040', 'top: 0.40'), 'machining.ringGapFactor.top', /usual is 0.0030 to 0.0065/],
+    [MACHINING.replace('0.013 mm', '-0.013 mm'), 'machining.widestShellMix', /0 mm means never mix/],
     [MACHINING.replace('2 g', '2 mm'), 'machining.massMatch', /mm/],
+    [INSPECTION.replace('camshafts: 2', 'camshafts: 0'), 'inspection.camshafts', /at least 1/],
   ])('%#: %s', (text, path, message) => {
     const faults = faultsOf(`${BASE}${text}`);
     expect(faults.map((each) => each.path)).toEqual([path]);
@@ -123,7 +138,12 @@ describe('the rule by which a maker forms a shape is part of the limit', () => {
       'out-of-round': ROUND_RULES,
       taper: TAPER_RULES,
       cylindricity: CYLINDER_RULES,
+      clearance: ['smallest', 'mean', 'largest'],
     });
+  });
+
+  it('of a clearance says which figure of the hole counts', () => {
+    expect(engineOf(row('what: piston clearance, rule: mean')).limits[0]?.rule).toBe('mean');
   });
 
   it('is kept with the size that it forms', () => {
@@ -135,6 +155,7 @@ describe('the rule by which a maker forms a shape is part of the limit', () => {
   it.each([
     ['what: taper, rule: same-height', 'limits[0].rule', /of taper: ends, ends-signed-mean/],
     ['what: diameter, rule: ends', 'limits[0].rule', /this row names none/],
+    ['what: piston clearance, rule: ends', 'limits[0].rule', /of clearance: smallest, mean, largest/],
     ['what: taper, rule: conical', 'limits[0].rule', /one of: same-height/],
     ['what: taper, property: Bore taper', 'limits[0].property', /cylinder-bore\.taper/],
   ])('refused: %s', (more, path, message) => {

@@ -1,10 +1,12 @@
 import { z } from 'zod';
 import { MOST_CYLINDERS, MOST_ROWS } from './bounds.js';
-import { from, id, length, plain, quantity, words } from './schema-values.js';
+import { bareMark, from, id, length, plain, quantity, words } from './schema-values.js';
 
 /** Sections that measuring and fitting read: where it is measured, what parts there are, what the machine shop is told. */
 const name = z.string().min(1).max(60);
 const material = z.enum(['cast-iron', 'steel', 'aluminium']);
+/** Two for each of four banks. */
+const MOST_CAMSHAFTS = 8;
 const journals = z
   .int()
   .min(1)
@@ -24,7 +26,8 @@ export const inspection = z.strictObject({
     .meta({ description: 'Directions in which a bore is measured.', examples: [['thrust', 'along the crank']] })
     .optional(),
   mainJournals: journals.optional(),
-  camJournals: journals.optional(),
+  camJournals: journals.meta({ description: 'On each camshaft.' }).optional(),
+  camshafts: z.int().min(1).max(MOST_CAMSHAFTS).meta({ description: 'In the whole engine.' }).optional(),
   thrustAt: journals.meta({ description: 'Main bearing with the thrust faces, counted from the front.' }).optional(),
   pistonHeight: length("Above the skirt's lower edge, where the piston is measured.", '12 mm').optional(),
   ringDepth: length('Below the deck, where a ring is gapped.', '25 mm').optional(),
@@ -56,9 +59,7 @@ const part = {
 };
 const fromStandard = (what: string, example: string) =>
   plain(`${what}, on diameter; "standard" where there is none.`, example);
-const grade = z
-  .union([name, z.int().min(0).max(9999).transform(String)])
-  .meta({ description: 'Mark or colour of the grade.' });
+const grade = z.union([name, bareMark]).meta({ description: 'Mark or colour of the grade.' });
 const thickness = { ...part, thickness: plain('As fitted.', '0.50 mm') };
 const list = <T extends z.ZodType>(row: T) => z.array(row).max(MOST_ROWS).optional();
 
@@ -125,6 +126,9 @@ export const machining = z.strictObject({
       second: quantity('Ring gap for each unit of bore.', '0.0045').optional(),
     })
     .optional(),
-  widestShellMix: length('Largest difference between the two halves of one bearing.', '0.013 mm').optional(),
+  widestShellMix: length(
+    'Largest difference between the two halves of one bearing; 0 mm: never mix.',
+    '0.013 mm',
+  ).optional(),
   massMatch: quantity('Parts of one kind weigh the same within this.', '2 g').optional(),
 });

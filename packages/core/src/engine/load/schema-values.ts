@@ -3,6 +3,8 @@ import { MOST_CYLINDERS } from './bounds.js';
 
 /** Pieces that every section of the sheet's schema uses. Texts are read further on; the schema holds the shape. */
 export const words = z.string().min(1).max(1500);
+/** A grade that is marked by a number alone. */
+export const bareMark = z.int().min(0).max(9999).transform(String);
 export const from = z.string().min(1).max(300).meta({
   description:
     'Where the figure comes from. Begins with manual, part maker, measured, rule of thumb, memory or invented, then says where, e.g. "manual p. 4-38"; or is a key of `sources`.',

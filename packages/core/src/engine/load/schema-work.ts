@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { MOST_HOLES, MOST_ROWS, MOST_STAGES } from './bounds.js';
-import { from, id, length, note, place, plain, quantity, selection, words } from './schema-values.js';
+import { bareMark, from, id, length, note, place, plain, quantity, selection, words } from './schema-values.js';
 import { SHAPE_RULES } from './shape-rules.js';
 
 /** Sections that describe the work: joints, inspection limits, fluids, run-in. */
@@ -120,7 +120,7 @@ export const limit = z.strictObject({
       z.strictObject({
         cylinders: selection.optional(),
         bank: id.optional(),
-        grade: words.optional(),
+        grade: z.union([words, bareMark]).optional(),
         depth: length('Depth at which it is measured.', '25 mm').optional(),
       }),
     ])
@@ -140,7 +140,10 @@ export const limit = z.strictObject({
     .optional(),
   rule: z
     .enum(SHAPE_RULES)
-    .meta({ description: 'How the maker forms out-of-round, taper or cylindricity from the readings.' })
+    .meta({
+      description:
+        'How the maker forms out-of-round, taper or cylindricity from the readings; which figure of the hole makes a clearance.',
+    })
     .optional(),
   from: from.optional(),
   note: note.optional(),

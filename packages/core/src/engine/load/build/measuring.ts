@@ -27,6 +27,7 @@ export function buildInspection(sheet: Sheet, reader: SheetReader): Inspection |
     ...given('boreDirections', raw.boreDirections),
     ...given('mainJournals', mainJournals),
     ...given('camJournals', raw.camJournals),
+    ...given('camshafts', raw.camshafts),
     ...given('thrustAt', thrustAt),
     ...given('pistonHeight', positive('pistonHeight', raw.pistonHeight, 'inspection', reader)),
     ...given('ringDepth', positive('ringDepth', raw.ringDepth, 'inspection', reader)),
@@ -60,20 +61,23 @@ const LENGTHS = [
   'leastDeckHeight',
   'leastHeadThickness',
   'leastBoreWall',
-  'widestShellMix',
 ] as const;
 const TEXTS = ['boreFinish', 'journalFinish', 'deckFinish', 'torquePlate'] as const;
 
-/** What the machine shop is told besides sizes. Every allowance and least size is more than zero. */
+/** What the machine shop is told besides sizes. Every allowance and least size is more than zero; a mix of 0 means never. */
 export function buildMachining(sheet: Sheet, reader: SheetReader): Machining | undefined {
   const raw = sheet.machining;
   if (raw === undefined) return undefined;
   const lengths = LENGTHS.map((name) => given(name, positive(name, raw[name], 'machining', reader)));
+  const mix = reader.stated('length', raw.widestShellMix, ['machining', 'widestShellMix']);
+  if (mix !== undefined && mix.value < 0)
+    reader.fault('not-positive', ['machining', 'widestShellMix'], `"${mix.text}" has a sign; 0 mm means never mix`);
   const mass = reader.stated('mass', raw.massMatch, ['machining', 'massMatch']);
   if (mass !== undefined && mass.value <= 0) notPositive(['machining', 'massMatch'], mass.text, reader);
   return Object.assign(
     {},
     ...lengths,
+    given('widestShellMix', mix),
     ...TEXTS.map((name) => given(name, raw[name])),
     given('ringGapFactor', raw.ringGapFactor && buildGapFactor(raw.ringGapFactor, reader)),
     given('massMatch', mass && { text: mass.text, value: mass.value, from: mass.from }),
