@@ -1,5 +1,7 @@
 export { canonicalText } from './canonical.js';
 export { type ChainBreak, type ChainsHeld, headCode, verifyChain } from './chain.js';
+export type { FigureUnit, StatedReading } from './combination-data.js';
+export { FIGURE_UNITS } from './combination-units.js';
 export { type Command, type Decision, decide, type NewEntry, type Refusal } from './decide/index.js';
 export type {
   EntryData,

@@ -1,7 +1,8 @@
 /** What the log holds about measuring, folded in one pass: readings, gauges and their checks, temperatures, decisions. */
+import type { Engine } from '../engine/model.js';
 import type { MeasuringData } from './measuring-data.js';
 import type { LogEntry } from './order.js';
-import type { RecordState } from './state.js';
+import type { ReadEntry, RecordState } from './state.js';
 import type { KnownData } from './upcast.js';
 
 export interface MeasuredReading {
@@ -76,6 +77,12 @@ class Warmth {
 
 class Fold {
   readonly #readings: { readonly place: string; readonly reading: MeasuredReading }[] = [];
+  #sorted = {
+    bySlot: new Map<string, readonly MeasuredReading[]>(),
+    before: new Map<string, readonly MeasuredReading[]>(),
+  };
+  /** How many readings are sorted; none once the occasion of a place has changed. */
+  #count = 0;
   readonly #instruments = new Map<string, KeptInstrument>();
   readonly #checks: StandardRead[] = [];
   readonly #choices = new Map<string, TakenDecision>();
@@ -123,13 +130,21 @@ class Fold {
     };
     this.#readings.push({ place, reading: read });
     // A reading can know of a return that was struck out afterwards: it is still the newest of its place.
-    if (occasion > (this.#occasions.get(place) ?? 0)) this.#occasions.set(place, occasion);
+    const known = this.#occasions.get(place);
+    if (occasion <= (known ?? 0)) return;
+    this.#occasions.set(place, occasion);
+    if (known !== undefined) this.#unsort();
   }
   #returned({ feature, places }: MeasuringData['work-returned']): void {
     for (const one of new Set(places)) {
       const place = `${feature}/${one}`;
       this.#occasions.set(place, (this.#occasions.get(place) ?? 1) + 1);
     }
+    this.#unsort();
+  }
+  #unsort(): void {
+    this.#sorted = { bySlot: new Map(), before: new Map() };
+    this.#count = 0;
   }
   #decided(data: MeasuringData['decided'], entry: LogEntry): void {
     const key = JSON.stringify([data.decision, data.scope]);
@@ -137,22 +152,24 @@ class Fold {
     this.#choices.delete(key);
     this.#choices.set(key, { ...data, entry: entry.id, at: entry.at, by: entry.person });
   }
-  done(): Measuring {
-    const bySlot = new Map<string, MeasuredReading[]>();
-    const before = new Map<string, MeasuredReading[]>();
-    for (const { place, reading } of this.#readings) {
-      const map = reading.occasion === this.#occasions.get(place) ? bySlot : before;
-      const list = map.get(reading.slot);
-      if (list === undefined) map.set(reading.slot, [reading]);
-      else list.push(reading);
+  #sort(): void {
+    for (; this.#count < this.#readings.length; this.#count += 1) {
+      const { place, reading } = this.#readings[this.#count]!;
+      const now = reading.occasion === this.#occasions.get(place);
+      const map = now ? this.#sorted.bySlot : this.#sorted.before;
+      // Lists are made anew and never grow: an answer given before keeps its own.
+      map.set(reading.slot, [...(map.get(reading.slot) ?? []), reading]);
     }
+  }
+  done(): Measuring {
+    this.#sort();
     return {
-      bySlot,
-      before,
-      instruments: this.#instruments,
-      checks: this.#checks,
+      bySlot: new Map(this.#sorted.bySlot),
+      before: new Map(this.#sorted.before),
+      instruments: new Map(this.#instruments),
+      checks: [...this.#checks],
       choices: [...this.#choices.values()],
-      occasions: this.#occasions,
+      occasions: new Map(this.#occasions),
     };
   }
 }
@@ -171,7 +188,14 @@ function instrumentOf(data: MeasuringData['instrument-kept']): KeptInstrument {
   };
 }
 
+/** The fold of the moment last asked about, for each engine: a log that only grew goes on from there. */
+interface Moment {
+  readonly entries: readonly ReadEntry[];
+  readonly fold: Fold;
+}
+const moments = new WeakMap<Engine, Moment>();
 const folded = new WeakMap<RecordState, Measuring>();
+
 /**
  * Folds what stands in a record: struck-out entries and those not understood count for nothing. A state never changes, so
  * its answer is kept: every rule and view of one moment asks for it.
@@ -179,11 +203,26 @@ const folded = new WeakMap<RecordState, Measuring>();
 export function foldMeasuring(state: RecordState): Measuring {
   const known = folded.get(state);
   if (known !== undefined) return known;
-  const fold = new Fold();
-  for (const { entry, reading, struck } of state.entries) {
+  const { entries, engine } = state;
+  const moment = engine && moments.get(engine);
+  const before = moment !== undefined && goesOn(moment.entries, entries) ? moment : undefined;
+  const fold = before?.fold ?? new Fold();
+  for (let at = before?.entries.length ?? 0; at < entries.length; at += 1) {
+    const { entry, reading, struck } = entries[at]!;
     if (reading.understood && struck === undefined) fold.take(reading.known, entry);
   }
+  if (engine !== undefined) moments.set(engine, { entries, fold });
   const measuring = fold.done();
   folded.set(state, measuring);
   return measuring;
 }
+
+/** Whether these entries begin with those, read and struck out in the same way. */
+const goesOn = (known: readonly ReadEntry[], entries: readonly ReadEntry[]): boolean =>
+  known.length <= entries.length &&
+  known.every((one, at) => {
+    const other = entries[at]!;
+    return (
+      one === other || (one.reading === other.reading && one.struck === other.struck && one.entry.id === other.entry.id)
+    );
+  });

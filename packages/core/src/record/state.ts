@@ -43,6 +43,10 @@ export function foldEntries(entries: readonly LogEntry[], engine?: Engine): Reco
  * Folds a log of which most is folded already: what was read once is not read again. The same answer as `foldEntries`, in less time.
  */
 export function refold(before: RecordState, entries: readonly LogEntry[], engine?: Engine): RecordState {
+  return grown(before, entries, engine) ?? refoldWhole(before, entries, engine);
+}
+
+function refoldWhole(before: RecordState, entries: readonly LogEntry[], engine: Engine | undefined): RecordState {
   const known = new Map(before.entries.map((one) => [one.entry.id, one]));
   const readingOf = (entry: LogEntry): Understanding => {
     const same = known.get(entry.id);
@@ -52,6 +56,49 @@ export function refold(before: RecordState, entries: readonly LogEntry[], engine
     inOrder(entries).map((entry) => ({ entry, reading: readingOf(entry) })),
     engine,
   );
+}
+
+/**
+ * The usual case, a log that has only grown at its end: nothing of what stands there is looked at again. Undefined where the order could
+ * be another, or where an entry has come that reaches back.
+ */
+function grown(before: RecordState, entries: readonly LogEntry[], engine: Engine | undefined): RecordState | undefined {
+  const count = before.entries.length;
+  if (!growsAtItsEnd(before.entries, entries)) return undefined;
+  const added = entries.slice(count).map((entry): ReadEntry => ({ entry, reading: upcast(entry) }));
+  if (added.some(({ reading }) => reading.understood && REACHES_BACK.has(reading.known.kind))) return undefined;
+  // An entry that a server has confirmed since is the same entry with its place in the server's order.
+  const kept = before.entries.map((one, at) => (one.entry === entries[at] ? one : { ...one, entry: entries[at]! }));
+  const byId = new Map(added.map((one) => [one.entry.id, one]));
+  return {
+    ...(engine && { engine }),
+    entries: [...kept, ...added],
+    facts: added.length === 0 ? before.facts : [...before.facts, ...added.flatMap((one) => factOf(one, byId))],
+    ...(before.sheet && { sheet: before.sheet }),
+  };
+}
+const REACHES_BACK: ReadonlySet<string> = new Set(['struck-out', 'sheet-adopted']);
+
+/** Whether these entries are the known ones with others behind them, in an order about which sequence and counters agree. */
+function growsAtItsEnd(known: readonly ReadEntry[], entries: readonly LogEntry[]): boolean {
+  if (known.length === 0 || entries.length < known.length) return false;
+  let sequence = Number.NEGATIVE_INFINITY;
+  for (let at = 0; at < entries.length; at += 1) {
+    const entry = entries[at]!;
+    if (entry.sequence === undefined || entry.sequence <= sequence) return false;
+    sequence = entry.sequence;
+    const same = known[at]?.entry;
+    if (same !== undefined && same !== entry && (same.id !== entry.id || same.hash !== entry.hash)) return false;
+  }
+  for (let at = known.length; at < entries.length; at += 1) {
+    const { device, counter } = entries[at]!;
+    for (let earlier = at - 1; earlier >= 0; earlier -= 1) {
+      if (entries[earlier]!.device !== device) continue;
+      if (entries[earlier]!.counter >= counter) return false;
+      break;
+    }
+  }
+  return true;
 }
 
 /** Takes one more entry into the state; an entry that is already there changes nothing. */
@@ -123,6 +170,9 @@ function factOf({ entry, reading, struck }: ReadEntry, byId: ReadonlyMap<string,
     case 'temperature-noted':
     case 'work-returned':
     case 'decided':
+    case 'dead-centre-read':
+    case 'cam-read':
+    case 'figure-stated':
       return [];
     case 'struck-out':
       return actStruck(byId.get(known.data.entry), entry.id);

@@ -1,5 +1,7 @@
 export { assessmentOf } from './assessment.js';
 export { type Bench, givenBy, openBench, shownTime } from './bench.js';
+export * from './combination/index.js';
+export { type CombinationReadings, combinationReadings } from './combination-readings.js';
 export type * from './combination-views.js';
 export { decisionsAt, decisionViewOf } from './decision-view.js';
 export { fastenersView } from './fasteners-view.js';

@@ -3,6 +3,7 @@ import { type Joint, jointById, type ValveId, valveName } from '../engine/index.
 import type { Seen } from '../plan/index.js';
 import type { EntryData, EntryKind, KnownData } from '../record/index.js';
 import type { Bench } from './bench.js';
+import { combinationRows } from './combination-rows.js';
 import { kindText } from './fastener-words.js';
 import { judgeGap } from './gap-verdict.js';
 import { measuringRows } from './measuring-rows.js';
@@ -139,6 +140,7 @@ const rows: { readonly [K in EntryKind]: Writer<K> } = {
     value: `gap ${data.lash.text}, shim ${data.shim.text}`,
   }),
   ...measuringRows,
+  ...combinationRows,
   skipped: (_, data) => ({ what: `Left out: ${data.what}`, value: data.reason }),
   note: (_, data) => ({ what: `Note: ${data.about}`, value: data.text }),
   'struck-out': (_, data) => ({ what: 'Struck out', value: data.reason }),

@@ -20,6 +20,7 @@ type SectionKey =
   | 'sheet'
   | 'instruments'
   | 'measured'
+  | 'combination'
   | 'decisions'
   | 'gasket'
   | 'fasteners'
@@ -31,6 +32,7 @@ const sectionTitles: Readonly<Record<SectionKey, string>> = {
   sheet: 'The engine and its sheet',
   instruments: 'Instruments, as checked',
   measured: 'Measured, reading by reading',
+  combination: 'The combination: cam as read, figures as stated',
   decisions: 'Decisions',
   gasket: 'Head gaskets, as checked',
   fasteners: 'Fasteners, hole by hole',
@@ -58,6 +60,9 @@ const sectionOf: Readonly<Record<EntryKind, SectionKey>> = {
   'temperature-noted': 'instruments',
   measured: 'measured',
   'work-returned': 'measured',
+  'dead-centre-read': 'combination',
+  'cam-read': 'combination',
+  'figure-stated': 'combination',
   decided: 'decisions',
   skipped: 'notes',
   note: 'notes',

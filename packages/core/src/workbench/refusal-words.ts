@@ -98,6 +98,23 @@ function measuringWords(engine: Engine, refusal: Refusal): string | undefined {
   }
 }
 
+function combinationWords(refusal: Refusal): string | undefined {
+  switch (refusal.code) {
+    case 'unknown-cylinder':
+      return `This engine has no cylinder ${refusal.cylinder}; it has ${list(refusal.valid)}.`;
+    case 'same-stop':
+      return `Both stop readings are ${refusal.reading}: turn to the stop from the other side for the second.`;
+    case 'reading-out-of-range':
+      return `${refusal.reading} cannot be read; ${refusal.valid} can.`;
+    case 'unknown-figure':
+      return `"${refusal.key}" is no figure of the combination; valid are ${list(refusal.valid)}.`;
+    case 'not-a-figure':
+      return `${refusal.title}: ${refusal.given} cannot be; ${refusal.valid} is valid.`;
+    default:
+      return undefined;
+  }
+}
+
 function generalWords(refusal: Refusal): string {
   switch (refusal.code) {
     case 'no-sheet':
@@ -124,6 +141,7 @@ export function refusalWords(engine: Engine, refusal: Refusal): string {
     walkWords(refusal) ??
     partWords(engine, refusal) ??
     measuringWords(engine, refusal) ??
+    combinationWords(refusal) ??
     generalWords(refusal)
   );
 }

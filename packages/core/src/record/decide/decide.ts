@@ -3,6 +3,7 @@ import { refused } from '../../quantity/outcome.js';
 import type { EntryData } from '../entry.js';
 import { readEntryData } from '../reading/index.js';
 import type { RecordState } from '../state.js';
+import { decideCam, decideDeadCentre, decideFigure } from './combination.js';
 import { decideDoubted, decideGasket, decideOpened, decidePlaced, decideResumed, decideSkipped } from './joints.js';
 import { type Decision, nothingToAdd, record } from './lookup.js';
 import {
@@ -63,6 +64,12 @@ export function decide(state: RecordState, command: Command): Decision {
       return decideReturned(state, command.data);
     case 'decided':
       return decideChoice(state, command.data);
+    case 'dead-centre-read':
+      return decideDeadCentre(state, command.data);
+    case 'cam-read':
+      return decideCam(state, command.data);
+    case 'figure-stated':
+      return decideFigure(state, command.data);
     case 'note':
     case 'spare-shim':
       return record(command);

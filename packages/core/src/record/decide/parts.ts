@@ -52,7 +52,8 @@ export function decideRechecked(state: RecordState, data: EntryData['valve-reche
   return same(stand.recheck?.data, data) ? nothingToAdd : record({ kind: 'valve-rechecked', data });
 }
 
-function valveKnown(state: RecordState, valve: ValveId): Decision | undefined {
+/** Refuses a valve that the engine does not have; undefined for one that it has. */
+export function valveKnown(state: RecordState, valve: ValveId): Decision | undefined {
   const engine = engineOf(state);
   if (!engine.ok) return engine;
   const known = valvesOf(engine.value).some((one) => sameValve(one, valve));

@@ -51,4 +51,11 @@ export type Refusal =
   | { readonly code: 'no-resolution'; readonly resolution: string }
   | { readonly code: 'range-turned'; readonly low: string; readonly high: string }
   | { readonly code: 'no-temperature' }
+  | { readonly code: 'unknown-cylinder'; readonly cylinder: number; readonly valid: readonly number[] }
+  /** Both wheel readings of a stop are one place. */
+  | { readonly code: 'same-stop'; readonly reading: string }
+  /** No wheel and no indicator shows this. */
+  | { readonly code: 'reading-out-of-range'; readonly reading: string; readonly valid: string }
+  | { readonly code: 'unknown-figure'; readonly key: string; readonly valid: readonly string[] }
+  | { readonly code: 'not-a-figure'; readonly title: string; readonly given: string; readonly valid: string }
   | { readonly code: 'no-places'; readonly feature: string };

@@ -1,6 +1,7 @@
 /** Shapes that many kinds of entries share, with their longest lengths. */
+import type { ValveId } from '../../engine/model.js';
 import type { Reading } from '../../plan/index.js';
-import { filledText, finite, type Guard, object, oneOf } from './guards.js';
+import { count, filledText, finite, type Guard, object, oneOf } from './guards.js';
 
 export const NAME = 120;
 export const WORDS = 4_000;
@@ -11,4 +12,9 @@ export const reading: Guard<Reading> = object<Reading>({
   text: filledText(NAME),
   value: finite,
   unit: oneOf('m', 'N.m', 'rad', 'm3', 'kg', 'N', 'K'),
+});
+export const valve: Guard<ValveId> = object<ValveId>({
+  cylinder: count,
+  kind: oneOf('intake', 'exhaust'),
+  index: count,
 });

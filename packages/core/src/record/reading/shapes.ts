@@ -1,7 +1,7 @@
 /** The shape of every entry's data, version 1, and of the envelope around it. */
-import type { ValveId } from '../../engine/model.js';
 import type { MarkAnswer, PartKind, Seen } from '../../plan/index.js';
 import type { EntryData, EntryKind, Envelope } from '../entry.js';
+import { COMBINATION_SHAPES } from './combination-shapes.js';
 import {
   count,
   either,
@@ -17,7 +17,7 @@ import {
   truth,
 } from './guards.js';
 import { MEASURING_SHAPES } from './measuring-shapes.js';
-import { NAME, name, reading, reason, WORDS } from './pieces.js';
+import { NAME, name, reading, reason, valve, WORDS } from './pieces.js';
 
 /** A sheet with its comments; the largest transcribed one has a few hundred kilobytes of room. */
 const SHEET = 2_000_000;
@@ -25,7 +25,6 @@ const ACTS = 2_000;
 
 const words = text(WORDS);
 
-const valve: Guard<ValveId> = object<ValveId>({ cylinder: count, kind: oneOf('intake', 'exhaust'), index: count });
 const part: Guard<PartKind> = oneOf('lifter', 'pushrod', 'rocker', 'follower', 'shim');
 const seen: Guard<Seen> = oneOf(
   'reached',
@@ -127,6 +126,7 @@ export const SHAPES: { readonly [K in EntryKind]: Guard<EntryData[K]> } = {
   'spare-shim': object<EntryData['spare-shim']>({ shim: reading }),
   'shim-measured': object<EntryData['shim-measured']>({ valve, lash: reading, shim: reading }),
   ...MEASURING_SHAPES,
+  ...COMBINATION_SHAPES,
   note: object<EntryData['note']>({ about: text(NAME), text: reason }),
   skipped: object<EntryData['skipped']>({ what: filledText(NAME * 3), reason }),
   'struck-out': object<EntryData['struck-out']>({ entry: name, reason }),

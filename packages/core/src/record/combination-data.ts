@@ -1,0 +1,25 @@
+/** What is recorded about the combination of parts: the cam as it was read, and figures that a person states. */
+import type { CylinderNumber, ValveId } from '../engine/model.js';
+import type { Reading } from '../plan/facts.js';
+
+/** SI units of figures of the combination; `1` for ratios, and for one of several words its place in their list. */
+export type FigureUnit = 'm' | 'm2' | 'm3' | 'rad' | 'rad/s' | 'N' | 'N/m' | 'kg' | 'kg/m3' | 'Pa' | 'K' | '1/K' | '1';
+export interface StatedReading extends Pick<Reading, 'text' | 'value'> {
+  readonly unit: FigureUnit;
+}
+
+/** Kind -> data. No plan waits for any of it, so they are not among its facts. */
+export interface CombinationData {
+  /** Wheel readings at which a piston meets a fixed stop, one on either side of its highest place. */
+  'dead-centre-read': { readonly cylinder: CylinderNumber; readonly first: Reading; readonly second: Reading };
+  /** Wheel and indicator at one place of a lobe; the same place again is a repeat. */
+  'cam-read': {
+    readonly lobe: ValveId;
+    readonly wheel: Reading;
+    readonly lift: Reading;
+    readonly at: 'lifter' | 'valve';
+    readonly sense?: 'opening' | 'closing';
+  };
+  /** A figure as a person states it, by its key; the newest of a key holds. */
+  'figure-stated': { readonly key: string; readonly reading: StatedReading; readonly why: string };
+}

@@ -1,0 +1,57 @@
+/** What the log holds about the combination: the cam as it was read, and figures as they were stated. */
+import type { CamReading, GivenFigure, StopReading } from '../assess/index.js';
+import { figureKind, figureParts } from '../engine/index.js';
+import { fromStep, lastPlace, parseQuantity } from '../quantity/index.js';
+import type { EntryData, LogEntry, RecordState } from '../record/index.js';
+
+export interface CombinationReadings {
+  readonly stops: readonly StopReading[];
+  readonly cam: readonly CamReading[];
+  /** The newest of each key that stands. */
+  readonly stated: readonly GivenFigure[];
+}
+
+const folded = new WeakMap<RecordState, CombinationReadings>();
+
+/** Folds what stands in a record; struck-out entries and those not understood count for nothing. */
+export function combinationReadings(state: RecordState): CombinationReadings {
+  const known = folded.get(state);
+  if (known !== undefined) return known;
+  const stops: StopReading[] = [];
+  const cam: CamReading[] = [];
+  const stated = new Map<string, GivenFigure>();
+  for (const { entry, reading, struck } of state.entries) {
+    if (!reading.understood || struck !== undefined) continue;
+    const { kind, data } = reading.known;
+    if (kind === 'dead-centre-read') stops.push(stopOf(data, entry));
+    if (kind === 'cam-read') cam.push(camOf(data, entry));
+    if (kind === 'figure-stated') stated.set(data.key, statedFigure(data, entry));
+  }
+  const readings = { stops, cam, stated: [...stated.values()] };
+  folded.set(state, readings);
+  return readings;
+}
+
+const stopOf = ({ cylinder, first, second }: EntryData['dead-centre-read'], { id }: LogEntry): StopReading => ({
+  cylinder,
+  first: first.value,
+  second: second.value,
+  entry: id,
+});
+
+const camOf = ({ lobe, wheel, lift, at, sense }: EntryData['cam-read'], { id }: LogEntry): CamReading => ({
+  lobe,
+  wheel: wheel.value,
+  lift: lift.value,
+  at,
+  ...(sense && { sense }),
+  entry: id,
+});
+
+/** A stated figure is as sure as its last place; one of several words is sure. */
+function statedFigure({ key, reading, why }: EntryData['figure-stated'], { person }: LogEntry): GivenFigure {
+  const kind = figureKind(figureParts(key).key);
+  const typed = kind === undefined || kind.choices ? undefined : parseQuantity(kind.quantity, reading.text);
+  const u = kind?.choices ? 0 : typed?.ok && kind ? fromStep(lastPlace(kind.quantity, typed.value)) : undefined;
+  return { key, value: reading.value, ...(u !== undefined && { u }), origin: 'stated', from: `${why} (${person})` };
+}
