@@ -50,6 +50,8 @@ export interface InputView {
   /** "scratch", "stated", "measured", "sheet", "assumed", "missing". */
   readonly origin: string;
   readonly from: string;
+  /** Where it is one of several words and no number; `value` is one of them. */
+  readonly choices?: readonly string[];
   /** In `unit`. */
   readonly slider?: { readonly now: number; readonly from: number; readonly to: number; readonly step: number };
 }

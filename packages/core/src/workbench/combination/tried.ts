@@ -1,0 +1,31 @@
+/** All figures of a job with what is tried on the scratch copy, beside those without it. */
+import { type Makeup, makeupOf } from '../../assess/index.js';
+import { assessmentOf } from '../assessment.js';
+import type { Bench } from '../bench.js';
+import type { Scratch } from '../combination-views.js';
+
+export interface Tried extends Makeup {
+  /** Without the scratch copy. */
+  readonly before: Makeup;
+}
+
+const unchanged = new WeakMap<Bench, Makeup>();
+function before(bench: Bench): Makeup {
+  const known = unchanged.get(bench) ?? makeupOf(bench.engine, assessmentOf(bench));
+  unchanged.set(bench, known);
+  return known;
+}
+
+const kept = new WeakMap<Scratch, WeakMap<Bench, Tried>>();
+
+/** The figures that count with the scratch copy laid over the log. One scratch copy at one moment of the log always has the same ones. */
+export function triedOf(bench: Bench, scratch: Scratch): Tried {
+  const ofScratch = kept.get(scratch) ?? new WeakMap<Bench, Tried>();
+  kept.set(scratch, ofScratch);
+  const known = ofScratch.get(bench);
+  if (known !== undefined) return known;
+  const makeup = scratch.size === 0 ? before(bench) : makeupOf(bench.engine, assessmentOf(bench), [], scratch);
+  const tried = { ...makeup, before: before(bench) };
+  ofScratch.set(bench, tried);
+  return tried;
+}
