@@ -1,10 +1,12 @@
 /** What is measured, as the log holds it: what stands, what came before, with which gauge and how warm. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { engineOf } from '../plan/engine.suite.js';
 import { celsius, inch } from '../quantity/index.js';
 import type { EntryData } from './entry.js';
 import { foldMeasuring, placeOfSlot } from './measuring.js';
 import { chainOf, idOf, SAMPLES_V1, type Wish } from './samples.suite.js';
-import { foldEntries } from './state.js';
+import { foldEntries, refold } from './state.js';
 
 const read = (slot: string, digits: string, over: Partial<EntryData['measured']> = {}): Wish => ({
   kind: 'measured',
@@ -31,7 +33,11 @@ const warm = (over: { room?: number; part?: number; about?: string }): Wish => (
     ]),
   ),
 });
+const testEngine = engineOf();
 const fold = (...wishes: readonly Wish[]) => foldMeasuring(foldEntries(chainOf(wishes)));
+/** A measuring as text, its maps in the order of their keys. */
+const plain = (held: unknown): string =>
+  JSON.stringify(held, (_, value: unknown) => (value instanceof Map ? [...value].sort() : value));
 const texts = (readings: readonly { readonly text: string }[] | undefined) => readings?.map((one) => one.text);
 const A = 'cylinder-bore/1/top-thrust';
 const B = 'cylinder-bore/1/top-axial';
@@ -136,5 +142,61 @@ describe('the name of a reading', () => {
   it('has three parts: feature, place and station', () => {
     expect(placeOfSlot(A)).toBe('cylinder-bore/1');
     for (const text of ['cylinder-bore/1', 'a/b/c/d', '//', 'a//b', '']) expect(placeOfSlot(text)).toBeUndefined();
+  });
+});
+
+describe('a log that grows', () => {
+  const places = ['1', '2'];
+  const wishes = fc.oneof(
+    { weight: 6, arbitrary: fc.tuple(fc.constantFrom(...places), fc.constantFrom('a', 'b'), fc.constantFrom(1, 2, 3)) },
+    { weight: 1, arbitrary: fc.constantFrom('returned' as const, 'warm' as const) },
+    { weight: 1, arbitrary: fc.integer({ min: 1, max: 12 }) },
+  );
+  const wishOf = (one: readonly [string, string, number] | 'returned' | 'warm' | number): Wish => {
+    if (one === 'returned') return returned('1');
+    if (one === 'warm') return warm({ room: 22 });
+    if (typeof one === 'number') return strike(one);
+    return read(`cylinder-bore/${one[0]}/${one[1]}`, '4.0302', { occasion: one[2] });
+  };
+  it('gives the same answer entry by entry as all at once, and leaves earlier answers alone', () => {
+    fc.assert(
+      fc.property(fc.array(wishes, { maxLength: 14 }), fc.integer({ min: 0, max: 3 }), (some, waiting) => {
+        const all = chainOf(some.map(wishOf)).map((entry, i) => ({ ...entry, sequence: i + 1, receivedAt: entry.at }));
+        const grownUp = { ...testEngine };
+        let state = foldEntries([], grownUp);
+        const seen: { readonly now: unknown; readonly text: string }[] = [];
+        for (let count = 1; count <= all.length; count += 1) {
+          // Entries that wait for the server stand behind the others with a place of their own until it has confirmed them.
+          const log = all.slice(0, count).map((one, i) => (i < count - waiting ? { ...one, receivedAt: 'then' } : one));
+          state = refold(state, log, grownUp);
+          expect(state).toEqual(foldEntries(log, grownUp));
+          const now = foldMeasuring(state);
+          expect(now).toEqual(foldMeasuring(foldEntries(log, { ...testEngine })));
+          seen.push({ now, text: plain(now) });
+        }
+        for (const { now, text } of seen) expect(plain(now)).toBe(text);
+      }),
+      { numRuns: 200 },
+    );
+  });
+  it('reads nothing again that it knows', () => {
+    const all = chainOf([read(A, '4.0302'), read(B, '4.0301'), read(OTHER, '4.0303')]).map((entry, i) => ({
+      ...entry,
+      sequence: i + 1,
+    }));
+    const before = foldEntries(all.slice(0, 2), testEngine);
+    const known = foldMeasuring(before).bySlot.get(A);
+    const after = refold(before, all, testEngine);
+    expect(after.entries[0]).toBe(before.entries[0]);
+    expect(foldMeasuring(after).bySlot.get(A)).toBe(known);
+  });
+  it('is not taken for one where a device had sent its entries in another order', () => {
+    const [first, second] = chainOf([read(A, '4.0302'), read(B, '4.0301')]);
+    const before = foldEntries([{ ...second!, sequence: 1 }], testEngine);
+    const log = [
+      { ...second!, sequence: 1 },
+      { ...first!, sequence: 2 },
+    ];
+    expect(refold(before, log, testEngine)).toEqual(foldEntries(log, testEngine));
   });
 });

@@ -67,6 +67,7 @@ function grown(before: RecordState, entries: readonly LogEntry[], engine: Engine
   if (!growsAtItsEnd(before.entries, entries)) return undefined;
   const added = entries.slice(count).map((entry): ReadEntry => ({ entry, reading: upcast(entry) }));
   if (added.some(({ reading }) => reading.understood && REACHES_BACK.has(reading.known.kind))) return undefined;
+  if (added.length > 0 && before.entries.some((one) => waitsFor(one, added))) return undefined;
   // An entry that a server has confirmed since is the same entry with its place in the server's order.
   const kept = before.entries.map((one, at) => (one.entry === entries[at] ? one : { ...one, entry: entries[at]! }));
   const byId = new Map(added.map((one) => [one.entry.id, one]));
@@ -78,6 +79,13 @@ function grown(before: RecordState, entries: readonly LogEntry[], engine: Engine
   };
 }
 const REACHES_BACK: ReadonlySet<string> = new Set(['struck-out', 'sheet-adopted']);
+
+/** A strike can stand in the log before what it strikes out, where another device wrote that. */
+function waitsFor({ reading }: ReadEntry, added: readonly ReadEntry[]): boolean {
+  if (!reading.understood || reading.known.kind !== 'struck-out') return false;
+  const target = reading.known.data.entry;
+  return added.some(({ entry }) => entry.id === target);
+}
 
 /** Whether these entries are the known ones with others behind them, in an order about which sequence and counters agree. */
 function growsAtItsEnd(known: readonly ReadEntry[], entries: readonly LogEntry[]): boolean {
