@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { engineOf, read } from '../../engine/load/try-sheets.suite.js';
 import { inch, mm } from '../../quantity/index.js';
+import { assess } from '../assess.js';
 import type { Assessment, Choice, Decision } from '../model.js';
 import { alternativeOf, assessed, decisionOf, figureOf, four } from './bench.suite.js';
 import { lengthWords } from './length-words.js';
@@ -109,9 +110,11 @@ describe('pistons to bores', () => {
     expect(decide(assessed(engine, sizes, [choice])).missing).toContain(
       'bore of cylinder 2: measure it when it comes back from the shop',
     );
-    // Read on 2 March, decided the day before: the bores are what the shop gave back.
+    // Decided on 1 March, back and read on 2 March: the bores are what the shop gave back.
     const before = { ...choice, at: '2026-03-01T00:00:00+00:00' };
-    expect(decide(assessed(engine, sizes, [before])).missing).toEqual([]);
+    const { readings } = assessed(engine, sizes, [before]);
+    const back = new Map(['1', '2', '3', '4'].map((place) => [`cylinder-bore/${place}`, 2]));
+    expect(decide(assess(engine, { ...readings, occasions: back })).missing).toEqual([]);
     expect(decide(assessed(engine, bores(10, 10, 10, 10))).missing).toEqual(['piston: measure all 4 places']);
   });
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mm } from '../../quantity/index.js';
-import type { Decision } from '../model.js';
+import { assess } from '../assess.js';
+import type { Decision, Readings } from '../model.js';
 import { alternativeOf, assessed, decisionOf, figureOf, four, type Sizes } from './bench.suite.js';
 
 const HEAD = `crankTrain: { bore: 80 mm, stroke: 90 mm }
@@ -146,6 +147,17 @@ describe('shells for the mains', () => {
     expect(decision.alternatives).toEqual([]);
     expect(decision.missing).toContain('main journal of main 2: measure it when it comes back from the shop');
     expect(decision.missing.join(' ')).not.toContain('main 3');
+    // Read again after the decision, but not back: still the worn journal.
+    const { readings } = assessed(bearings(WINDOW, stock), sizes, [choice]);
+    const later = [...readings.bySlot].map(
+      ([slot, taken]) => [slot, taken.map((one) => ({ ...one, at: '2026-03-06T10:00:00+00:00' }))] as const,
+    );
+    const read = { ...readings, bySlot: new Map(later) };
+    const waits = (occasions: Readings['occasions']) =>
+      decisionOf(assess(bearings(WINDOW, stock), { ...read, occasions }), 'shells', 'main').missing;
+    expect(waits(new Map())).toEqual(decision.missing);
+    const back = new Map(['main-1', 'main-2'].map((place) => [`main-journal/${place}`, 2]));
+    expect(waits(back)).toEqual([]);
   });
 
   it('are not chosen before housing, journal and clearance are known', () => {

@@ -1,5 +1,6 @@
 /** Work that came back, held against what was ordered: place by place, with the uncertainty of the new reading. */
 import type { Window } from '../../engine/index.js';
+import { isBack } from '../decisions/back-from-shop.js';
 import { worstVerdict } from '../decisions/decision.js';
 import { judged } from '../decisions/judged.js';
 import { PROPERTIES } from '../limits/index.js';
@@ -44,27 +45,6 @@ export function windowsOf(
 const featuresOf = (property: string): readonly string[] =>
   PROPERTIES.get(property)?.needs ?? [property.slice(0, property.indexOf('.'))];
 
-/**
- * Occasion of a place when a choice was made: the newest among its readings up to then, 1 where there was none. What came back later
- * has a higher one; a reading of the worn part can so never pass for the finished work.
- */
-export function occasionAt({ plan, readings }: Assessment, feature: string, place: string, choice: Choice): number {
-  const decided = Date.parse(choice.at);
-  const stations = plan.features
-    .find(({ kind }) => kind.id === feature)
-    ?.places.find(({ id }) => id === place)?.stations;
-  const slots = (stations ?? []).map(({ id }) => `${feature}/${place}/${id}`);
-  const taken = slots.flatMap((slot) => [...(readings.before.get(slot) ?? []), ...(readings.bySlot.get(slot) ?? [])]);
-  return Math.max(1, ...taken.filter(({ at }) => Date.parse(at) <= decided).map(({ occasion }) => occasion));
-}
-
-function isBack(assessment: Assessment, property: string, place: string, choice: Choice): boolean {
-  return featuresOf(property).some((feature) => {
-    const now = assessment.readings.occasions.get(`${feature}/${place}`) ?? 1;
-    return now > occasionAt(assessment, feature, place, choice);
-  });
-}
-
 interface Wanted {
   readonly place: string;
   readonly window: Window<number>;
@@ -79,7 +59,7 @@ function placeReturned(assessment: Assessment, property: string, wanted: Wanted,
   const stations = place?.stations ?? [];
   const read = stations.filter(({ id }) => assessment.readings.bySlot.has(`${feature}/${wanted.place}/${id}`)).length;
   const base = { ...wanted, name: place?.name ?? finding?.placeName ?? wanted.place, of: stations.length };
-  if (!isBack(assessment, property, wanted.place, choice))
+  if (!featuresOf(property).some((one) => isBack(assessment, one, wanted.place, choice)))
     return { ...base, read: 0, state: 'away', verdict: 'no data' };
   const size = assessment.sizes.get(`${property}@${wanted.place}`);
   if (size === undefined) return { ...base, read, state: 'to-measure', verdict: 'no data' };
