@@ -11,15 +11,22 @@ interface Moved {
 
 export class Look {
   readonly makeup: Makeup;
-  readonly used = new Map<string, GivenFigure>();
-  readonly missing = new Map<string, MissingFigure>();
+  readonly used: Map<string, GivenFigure>;
+  readonly missing: Map<string, MissingFigure>;
   readonly #spot: Spot | undefined;
   readonly #moved: Moved | undefined;
 
-  constructor(makeup: Makeup, spot?: Spot, moved?: Moved) {
+  constructor(makeup: Makeup, spot?: Spot, moved?: Moved, notes?: Pick<Look, 'used' | 'missing'>) {
     this.makeup = makeup;
     this.#spot = spot;
     this.#moved = moved;
+    this.used = notes?.used ?? new Map();
+    this.missing = notes?.missing ?? new Map();
+  }
+
+  /** A look for another spot that notes into the same lists. */
+  at(spot: Spot): Look {
+    return new Look(this.makeup, spot, this.#moved, this);
   }
 
   /** The figure if there is one. */

@@ -15,6 +15,8 @@ export interface CardLobe {
 }
 /** Exponents p, p + 2, p + 4 of the modelled lobe. */
 const STEP = 2;
+/** Where two durations find it, the first exponent given to the search counts for nothing. */
+const FIRST = 6;
 
 /** Crank angle of a centreline after the top dead centre of overlap: an exhaust lobe stands before it. */
 export const signedCentreline = (kind: ValveKind, centreline: number): number =>
@@ -33,9 +35,6 @@ function shapeOf(look: Look, kind: ValveKind, peak: Length, lacking: string): Om
   const seat = look.read('lobe-duration');
   const atLift = look.read('duration-at-lift');
   const lift = atLift === undefined ? undefined : look.read('checking-lift');
-  const from = figure(look.makeup, 'lobe-fullness', kind)?.origin;
-  const first = look.need('lobe-fullness', lacking);
-  if (first === undefined) return undefined;
   const ends: readonly CardDuration[] = [
     ...(seat === undefined ? [] : [{ lift: 0 as Length, duration: seat as Angle }]),
     ...(atLift === undefined || lift === undefined ? [] : [{ lift: lift as Length, duration: atLift as Angle }]),
@@ -45,10 +44,24 @@ function shapeOf(look: Look, kind: ValveKind, peak: Length, lacking: string): Om
     look.lack('lobe-duration', lacking);
     return undefined;
   }
-  const fullnessStated = from !== 'assumed';
-  const both = second === undefined || fullnessStated ? undefined : lobeFromCard(peak, ends, first, STEP);
-  if (both?.ok) return { lobe: both.value.lobe, meets: 'both durations' };
-  const one = lobeFromCard(peak, [only], first, STEP);
-  if (!one.ok) return undefined;
-  return { lobe: one.value.lobe, meets: fullnessStated ? 'duration and stated fullness' : 'one duration' };
+  const stated = figure(look.makeup, 'lobe-fullness', kind)?.origin !== 'assumed';
+  const both = second === undefined || stated ? undefined : fitted(peak, ends, FIRST);
+  if (both !== undefined) return { lobe: both, meets: 'both durations' };
+  const first = look.need('lobe-fullness', lacking);
+  const lobe = first === undefined ? undefined : fitted(peak, [only], first);
+  return lobe && { lobe, meets: stated ? 'duration and stated fullness' : 'one duration' };
+}
+
+/** Lobes of the cards that were last asked for: a slider that moves the cam asks for the same ones again and again. */
+const KEPT = 400;
+const kept = new Map<string, PolynomialLobe | undefined>();
+
+function fitted(peak: Length, card: readonly CardDuration[], first: number): PolynomialLobe | undefined {
+  const key = JSON.stringify([peak, card, first]);
+  if (!kept.has(key)) {
+    if (kept.size >= KEPT) kept.clear();
+    const found = lobeFromCard(peak, card, first, STEP);
+    kept.set(key, found.ok ? found.value.lobe : undefined);
+  }
+  return kept.get(key);
 }

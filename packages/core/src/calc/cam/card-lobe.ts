@@ -1,7 +1,8 @@
 /** A lobe that has the durations of a cam card. */
 import { type Angle, done, type Length, type Outcome, refused } from '../../quantity/index.js';
 import { lowest, signChange } from '../numeric/index.js';
-import { type Exponents, lobeAt, type PolynomialLobe } from './polynomial-lobe.js';
+import { lobeLift } from './lobe-lift.js';
+import type { Exponents, PolynomialLobe } from './polynomial-lobe.js';
 
 /** Duration of a lobe at one lift. */
 export interface CardDuration {
@@ -65,7 +66,8 @@ const exponentsOf = (first: number, step: number): Exponents => [first, first + 
 function shareAt(exponents: Exponents, share: number): number {
   if (share === 0) return 1;
   const unit: PolynomialLobe = { peakLift: 1 as Length, halfDuration: 1 as Angle, exponents };
-  return signChange((x) => lobeAt(unit, x).lift - share, 0, 1);
+  const lift = lobeLift(unit);
+  return signChange((x) => lift(x) - share, 0, 1);
 }
 
 /** Half duration that meets all durations best for a given fullness. */
