@@ -1,0 +1,52 @@
+/**
+ * What the record tells the work plan, as plain data. `at` and `by` are of the entry: core has no clock, and a second look
+ * rests on who looked and when.
+ */
+import type { AnswerKind } from './model.js';
+
+/** What was measured, felt or seen. A photo and what another part of the record holds are named, not copied. */
+export type WorkAnswer =
+  | { readonly kind: 'value'; readonly text: string; readonly result?: 'good' | 'bad' }
+  | { readonly kind: 'felt-or-seen'; readonly words: string; readonly result: 'good' | 'bad' }
+  | { readonly kind: 'photo'; readonly photo: string; readonly result?: 'good' | 'bad' }
+  | {
+      readonly kind: Exclude<AnswerKind, 'value' | 'felt-or-seen' | 'photo' | 'sign-off'>;
+      readonly words: string;
+      readonly result?: 'good' | 'bad';
+    };
+
+/** Kind -> data of every fact about the work plan. */
+export interface WorkFactData {
+  'work-act-done': {
+    readonly act: string;
+    readonly answer: WorkAnswer;
+    /** How it was found: by feel, by which gauge. A second look alone must use another. */
+    readonly method: string;
+  };
+  'work-act-skipped': { readonly act: string; readonly reason: string };
+  /** `rule` names a rule of `reopening-rules`; `place` is the id of a place of the plan, absent for the whole engine. */
+  'work-reopened': { readonly rule: string; readonly place?: string; readonly why: string };
+  'second-look': {
+    readonly act: string;
+    /** Who looked; the same as who did it when alone. */
+    readonly looker: string;
+    readonly method: string;
+    readonly result: 'good' | 'bad';
+    readonly seen: string;
+  };
+  /** Checking springs, clay, solid lifters, piston stop, rod sleeves, rags: what must not stay inside. */
+  'mock-up-aid-out': { readonly aid: string; readonly count: number; readonly where: string };
+  'mock-up-aid-returned': { readonly aid: string; readonly count: number };
+  /** `skips` are the open skips that the person has read. */
+  'work-signed-off': { readonly words: string; readonly skips: readonly string[] };
+}
+export type WorkFactKind = keyof WorkFactData;
+export type WorkFact = {
+  [K in WorkFactKind]: {
+    readonly kind: K;
+    readonly data: WorkFactData[K];
+    readonly at: string;
+    readonly by: string;
+    readonly entry?: string;
+  };
+}[WorkFactKind];
