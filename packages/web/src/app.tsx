@@ -9,6 +9,10 @@ const NewEngine = lazy(() => import('./screens/new-engine/index.js').then((m) =>
 const Gasket = lazy(() => import('./screens/gasket/index.js').then((m) => ({ default: m.GasketScreen })));
 const Fasteners = lazy(() => import('./screens/fasteners/index.js').then((m) => ({ default: m.FastenersScreen })));
 const Tighten = lazy(() => import('./screens/tighten/index.js').then((m) => ({ default: m.TightenScreen })));
+const Combination = lazy(() =>
+  import('./screens/combination/index.js').then((m) => ({ default: m.CombinationScreen })),
+);
+const Subject = lazy(() => import('./screens/combination/index.js').then((m) => ({ default: m.SubjectScreen })));
 const Fit = lazy(() => import('./screens/fit/index.js').then((m) => ({ default: m.FitScreen })));
 const Decision = lazy(() => import('./screens/fit/index.js').then((m) => ({ default: m.DecisionScreen })));
 const Order = lazy(() => import('./screens/order/index.js').then((m) => ({ default: m.OrderScreen })));
@@ -33,6 +37,10 @@ export function App() {
         </Route>
         <Route path="/engine/:job/tighten/:joint">
           {({ job, joint }) => <Tighten key={joint} job={job} joint={joint} />}
+        </Route>
+        <Route path="/engine/:job/combination">{({ job }) => <Combination job={job} />}</Route>
+        <Route path="/engine/:job/combination/:subject">
+          {({ job, subject }) => <Subject key={subject} job={job} subject={subject} />}
         </Route>
         <Route path="/engine/:job/fit">{({ job }) => <Fit job={job} />}</Route>
         <Route path="/engine/:job/fit/:decision/:scope">

@@ -11,6 +11,8 @@ import './css/parts.css';
 import './css/valves.css';
 import './css/measure.css';
 import './css/fit.css';
+import './css/plots.css';
+import './css/combination.css';
 import './css/record.css';
 import './css/print.css';
 import { App } from './app.js';

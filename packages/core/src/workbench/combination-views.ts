@@ -26,7 +26,8 @@ export interface CombinationView {
     readonly id: SubjectId;
     readonly title: string;
     readonly question: string;
-    readonly verdict: VerdictWord;
+    /** Absent for a subject that judges nothing by itself. */
+    readonly verdict?: VerdictWord;
     /** "9.1:1, 8.8 to 9.4 wanted" or "3 figures missing". */
     readonly words: string;
   }[];
@@ -36,6 +37,7 @@ export interface CombinationView {
     readonly now: string;
     readonly was: string;
   }[];
+  readonly decided?: NonNullable<SubjectView['decided']>;
   readonly cautions: readonly Caution[];
 }
 

@@ -12,6 +12,7 @@ import {
 import type { Window } from '../engine/index.js';
 import { assessmentOf } from './assessment.js';
 import { type Bench, givenBy } from './bench.js';
+import { isCombination } from './combination/decision.js';
 import { sourceLines } from './finding-words.js';
 import type { AlternativeView, DecisionView, ShownIn } from './measure-views.js';
 import { shownWindow } from './shown-figures.js';
@@ -35,7 +36,7 @@ export function decisionsAt(bench: Bench, { length }: ShownIn): readonly Decisio
 export function decisionViews(bench: Bench, shownIn: ShownIn): readonly DecisionView[] {
   const asked = decisionsAt(bench, shownIn);
   const { choices } = assessmentOf(bench).readings;
-  const gone = choices.filter((choice) => !asked.some((one) => isOf(one, choice)));
+  const gone = choices.filter((choice) => !isCombination(choice) && !asked.some((one) => isOf(one, choice)));
   return [...asked.map((one) => decisionView(bench, one, shownIn)), ...gone.map((choice) => goneView(bench, choice))];
 }
 

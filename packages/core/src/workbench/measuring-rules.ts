@@ -4,6 +4,7 @@ import { parseQuantity } from '../quantity/index.js';
 import type { Command, EntryData, Reading } from '../record/index.js';
 import { assessmentOf } from './assessment.js';
 import type { Bench } from './bench.js';
+import { isCombination } from './combination/decision.js';
 import { decisionsAt } from './decision-view.js';
 import { judgeKeyed, type Keying } from './reading-gate.js';
 import { slotName, slotsOf } from './slot-names.js';
@@ -46,7 +47,10 @@ function returnedRefusal(bench: Bench, { feature, places }: EntryData['work-retu
   return `${found.kind.title} has no place "${strange}"; it has ${found.places.map((one) => one.id).join(', ')}.`;
 }
 
-function decidedRefusal(bench: Bench, { decision, scope, alternative }: EntryData['decided']): string | undefined {
+function decidedRefusal(bench: Bench, data: EntryData['decided']): string | undefined {
+  // What is tried on the scratch copy is no alternative that this engine offers: the person made it.
+  if (isCombination(data)) return undefined;
+  const { decision, scope, alternative } = data;
   const offered = decisionsAt(bench, { length: 'mm' }).find((one) => one.id === decision && one.scope === scope);
   if (offered === undefined) return `There is no decision "${decision}" about "${scope}" on this engine.`;
   const chosen = offered.alternatives.find((one) => one.id === alternative);

@@ -1,10 +1,12 @@
 /** A subject put together for its screen. */
 import type { Answered, AnsweredFigure, MissingFigure } from '../../assess/index.js';
 import type { Plot } from '../../drawing/plots/index.js';
+import type { Bench } from '../bench.js';
 import type { SubjectId, SubjectView } from '../combination-views.js';
 import { sourceLines } from '../finding-words.js';
 import type { ShownIn } from '../measure-views.js';
 import { answerRows } from './answers.js';
+import { decidedView } from './decided-view.js';
 import { type InputWish, inputViews } from './inputs.js';
 import { SUBJECTS } from './subjects.js';
 import type { Tried } from './tried.js';
@@ -21,7 +23,8 @@ export interface SubjectParts {
 }
 
 /** What the screen of a subject shows, from the figures that count with the scratch copy. */
-export function subjectView(tried: Tried, parts: SubjectParts, shownIn: ShownIn): SubjectView {
+export function subjectView(bench: Bench, tried: Tried, parts: SubjectParts, shownIn: ShownIn): SubjectView {
+  const decided = decidedView(bench, shownIn);
   const { id, answered, plots } = parts;
   return {
     id,
@@ -34,6 +37,7 @@ export function subjectView(tried: Tried, parts: SubjectParts, shownIn: ShownIn)
     sources: sourceLines(answered.sources),
     assumed: answered.assumed,
     cautions: answered.cautions,
+    ...(decided && { decided }),
   };
 }
 

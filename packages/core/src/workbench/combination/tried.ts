@@ -2,6 +2,7 @@
 import { type Makeup, makeupOf } from '../../assess/index.js';
 import { assessmentOf } from '../assessment.js';
 import type { Bench } from '../bench.js';
+import { combinationReadings } from '../combination-readings.js';
 import type { Scratch } from '../combination-views.js';
 
 export interface Tried extends Makeup {
@@ -11,9 +12,13 @@ export interface Tried extends Makeup {
 
 const unchanged = new WeakMap<Bench, Makeup>();
 function before(bench: Bench): Makeup {
-  const known = unchanged.get(bench) ?? makeupOf(bench.engine, assessmentOf(bench));
+  const known = unchanged.get(bench) ?? overLog(bench);
   unchanged.set(bench, known);
   return known;
+}
+
+function overLog(bench: Bench, scratch?: Scratch): Makeup {
+  return makeupOf(bench.engine, assessmentOf(bench), combinationReadings(bench.state).stated, scratch);
 }
 
 const kept = new WeakMap<Scratch, WeakMap<Bench, Tried>>();
@@ -24,7 +29,7 @@ export function triedOf(bench: Bench, scratch: Scratch): Tried {
   kept.set(scratch, ofScratch);
   const known = ofScratch.get(bench);
   if (known !== undefined) return known;
-  const makeup = scratch.size === 0 ? before(bench) : makeupOf(bench.engine, assessmentOf(bench), [], scratch);
+  const makeup = scratch.size === 0 ? before(bench) : overLog(bench, scratch);
   const tried = { ...makeup, before: before(bench) };
   ofScratch.set(bench, tried);
   return tried;

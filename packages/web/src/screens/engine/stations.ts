@@ -1,6 +1,7 @@
 import { headName, type Joint, jointsOfHead } from '@gudgeon/core/engine';
 import {
   type Bench,
+  combinationStanding,
   fastenersStanding,
   fitStanding,
   gasketStanding,
@@ -35,7 +36,7 @@ const station = (place: string, name: string, { progress, finished }: Standing):
 
 /** Every place of work on this engine, by way and by the part that it is about. */
 export function stationsOf(bench: Bench): readonly StationGroup[] {
-  return [measure(bench), fit(bench), assemble(bench), setValves(bench), record()];
+  return [measure(bench), fit(bench), combine(bench), assemble(bench), setValves(bench), record()];
 }
 
 function measure(bench: Bench): StationGroup {
@@ -61,6 +62,11 @@ function fit(bench: Bench): StationGroup {
     none: 'The sheet gives nothing to measure, so nothing to fit.',
     parts: standing.progress.of === 0 ? [] : [{ name: 'Fit', stations }],
   };
+}
+
+function combine(bench: Bench): StationGroup {
+  const stations = [station('combination', 'Combination', combinationStanding(bench))];
+  return { way: 'combination', name: 'Combination', none: '', parts: [{ name: 'Combination', stations }] };
 }
 
 function assemble(bench: Bench): StationGroup {

@@ -1,0 +1,67 @@
+import type { AnswerRow } from '@gudgeon/core/workbench';
+import { memo, useState } from 'react';
+import { VerdictMark } from '../measure/verdict-mark.js';
+
+/** As many as a glance takes in; the rest unfold. */
+const FIRST = 12;
+
+/** The numbers of a subject: value with its doubt, verdict, limit with its origin, the distance to it and the chance that it holds. */
+export function Answers({
+  rows,
+  title = 'What follows',
+}: {
+  readonly rows: readonly AnswerRow[];
+  readonly title?: string;
+}) {
+  const [all, setAll] = useState(false);
+  if (rows.length === 0) return null;
+  const shown = all ? rows : rows.slice(0, FIRST);
+  return (
+    <section className="stack" aria-label={title}>
+      <h2>{title}</h2>
+      <ul className="plain answers">
+        {shown.map((row) => (
+          <li key={row.key} className="answer" data-answer={row.key}>
+            <Answer {...row} />
+          </li>
+        ))}
+      </ul>
+      {rows.length > FIRST && (
+        <button type="button" className="button" aria-expanded={all} onClick={() => setAll(!all)}>
+          {all ? `Only the first ${FIRST}` : `${rows.length - FIRST} more`}
+        </button>
+      )}
+    </section>
+  );
+}
+
+/** Its props are texts: a row that reads the same is not drawn again while a slider moves. */
+const Answer = memo(function Answer({
+  name,
+  value,
+  doubt,
+  verdict,
+  limit,
+  origin,
+  distance,
+  nearEnd,
+  chance,
+}: AnswerRow) {
+  return (
+    <>
+      <span className="answer-name">{name}</span>
+      <span className="answer-value">
+        <b>{value}</b> {doubt}
+      </span>
+      {verdict && <VerdictMark verdict={verdict} {...(nearEnd ? { nearEnd } : {})} />}
+      {limit !== '' && (
+        <span className="answer-limit">
+          wanted {limit}
+          {distance ? `; ${distance}` : ''}
+          {chance ? `; chance that it holds: ${chance}` : ''}
+          {origin === '' ? '' : ` (${origin})`}
+        </span>
+      )}
+    </>
+  );
+});

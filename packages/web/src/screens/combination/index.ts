@@ -1,0 +1,2 @@
+export { CombinationScreen } from './combination-screen.js';
+export { SubjectScreen } from './subject-screen.js';
