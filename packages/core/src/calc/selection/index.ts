@@ -10,6 +10,7 @@ export {
   type Dimension,
   describeCombineFault,
   faultOf,
+  groupsOf,
   keepsAll,
   type Loosening,
   LoosenSearch,

@@ -70,8 +70,8 @@ describe('bearing halves out of one stock', () => {
         .record({ wall: fc.integer({ min: 2_006, max: 2_016 }).map(um) }, {})
         .chain(({ wall }) =>
           fc
-            .option(fc.nat({ max: 3 }), { nil: undefined })
-            .map((stock) => ({ wall, ...(stock !== undefined && { stock }) })),
+            .record({ stock: fc.option(fc.nat({ max: 3 }), { nil: undefined }), forSale: fc.boolean() })
+            .map(({ stock, forSale }) => ({ wall, ...(stock !== undefined && { stock }), forSale })),
         ),
       { minLength: 1, maxLength: 3 },
     ),
@@ -100,7 +100,7 @@ describe('bearing halves out of one stock', () => {
       const bought = classes.map(({ stock }, kind) =>
         stock === undefined ? 0 : Math.max(0, halves.flat().filter((one) => one === kind).length - stock),
       );
-      if (!input.mayBuy && sum(bought) > 0) return [];
+      if (bought.some((count, kind) => count > 0 && !(input.mayBuy && classes[kind]!.forSale !== false))) return [];
       return [[fits.filter((one) => one === undefined).length, sum(bought), sum(fits.map((one) => one ?? 0))]];
     });
     return ways.toSorted((a, b) => a[0]! - b[0]! || a[1]! - b[1]! || a[2]! - b[2]!)[0]!;

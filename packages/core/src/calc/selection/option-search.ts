@@ -10,8 +10,8 @@ export interface OptionSearch {
   readonly places: readonly (readonly Option[])[];
   /** Parts on hand of each kind. */
   readonly stock: readonly number[];
-  /** Cost of a part beyond the stock; infinite: there is none to be had. */
-  readonly beyond: number;
+  /** Cost of a part beyond the stock, one for all kinds or one each; infinite: there is none to be had. */
+  readonly beyond: number | readonly number[];
 }
 export interface OptionPlan {
   /** Way of each place, counted from 0. */
@@ -27,6 +27,8 @@ export interface OptionPlan {
 const MOST_STEPS = 200_000;
 
 interface Search extends OptionSearch {
+  /** One for each kind. */
+  readonly beyond: readonly number[];
   /** Least cost of this place and all after it, with stock enough. */
   readonly ahead: readonly number[];
   /** By kind of part: the most that this place and all after it could use. */
@@ -57,11 +59,11 @@ const needsOf = ({ places, stock }: OptionSearch): readonly (readonly number[])[
   stock.map((_, kind) => sumsFromEnd(places.map((options) => mostUsed(options, kind))));
 
 /** Cost of one way with what is left, which it takes away; infinite when a part is missing that cannot be had. */
-function take(option: Option, left: number[], beyond: number): number {
+function take(option: Option, left: number[], beyond: readonly number[]): number {
   let cost = option.cost;
   for (const kind of option.uses) {
     if (left[kind]! > 0) left[kind]! -= 1;
-    else cost += beyond;
+    else cost += beyond[kind]!;
   }
   return cost;
 }
@@ -111,6 +113,7 @@ function explore(search: Search, place: number, left: readonly number[], cost: n
 export function searchOptions(input: OptionSearch, mostSteps: number = MOST_STEPS): OptionPlan {
   const search: Search = {
     ...input,
+    beyond: typeof input.beyond === 'number' ? input.stock.map(() => input.beyond as number) : input.beyond,
     ahead: sumsFromEnd(input.places.map((options) => Math.min(...options.map(({ cost }) => cost)))),
     needs: needsOf(input),
     most: mostSteps,

@@ -7,6 +7,8 @@ export interface ShellClass {
   readonly wall: Length;
   /** Halves on hand; absent: as many as needed. */
   readonly stock?: number;
+  /** Whether more of it can be bought, where buying is allowed at all; left out: it can. */
+  readonly forSale?: boolean;
 }
 export interface ShellPosition {
   readonly housing: Length;
@@ -104,7 +106,9 @@ export function shellsToJournals(input: ShellsInput, mostSteps?: number): Shells
   ]);
   const plenty = 2 * positions.length;
   const stock = classes.map((one) => Math.min(one.stock ?? plenty, plenty));
-  const beyond = input.mayBuy ? weight.bought : Number.POSITIVE_INFINITY;
+  const beyond = classes.map(({ forSale = true }) =>
+    input.mayBuy && forSale ? weight.bought : Number.POSITIVE_INFINITY,
+  );
   const found = searchOptions({ places, stock, beyond }, mostSteps);
   const chosen = found.chosen.map((way, place) => pairs[place]![way]);
   const used = classes.map(

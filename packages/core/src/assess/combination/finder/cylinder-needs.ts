@@ -2,7 +2,7 @@
 import { clearanceVolume, compressionRatio, deckClearance, discVolume, quench } from '../../../calc/cylinder/index.js';
 import type { Length, Ratio, Volume } from '../../../quantity/index.js';
 import type { FinderCylinder, FinderInput } from './model.js';
-import { lacking, type Need, placed } from './need.js';
+import { lacking, type Need, placed, takenScale } from './need.js';
 import {
   chamber,
   chamberArea,
@@ -23,7 +23,8 @@ const cylinderOf = ({ fixed }: World, number: number): FinderCylinder =>
   fixed.cylinders.find((one) => one.number === number)!;
 
 function deckOf(world: World, number: number): Length {
-  const { bank, deckHeight, deckClearance: measured } = cylinderOf(world, number);
+  const cylinder = cylinderOf(world, number);
+  const { bank, deckHeight, deckClearance: measured } = cylinder;
   const { stroke, rodLength } = world.fixed;
   const now =
     measured === undefined
@@ -31,9 +32,9 @@ function deckOf(world: World, number: number): Length {
           deckHeight: known(deckHeight) as Length,
           stroke: known(stroke) as Length,
           rodLength: known(rodLength) as Length,
-          compressionHeight: compressionHeight(world),
+          compressionHeight: compressionHeight(world, cylinder),
         })
-      : known(measured) - pistonHigherThanNow(world);
+      : known(measured) - pistonHigherThanNow(world, cylinder);
   return (now - deckCut(world, bank)) as Length;
 }
 
@@ -46,7 +47,7 @@ function clearanceOf(world: World, number: number): Volume {
     chamber: head as Volume,
     gasket: discVolume(gasketBore(world, bank, bore), gasketThickness(world, bank)),
     deck: discVolume(bore, deckOf(world, number)),
-    piston: crownVolume(world),
+    piston: crownVolume(world, cylinder),
     other: or(cylinder.other, 0) as Volume,
   });
 }
@@ -93,6 +94,7 @@ export function cylinderNeeds(input: FinderInput): readonly Need[] {
         ...named('deck height'),
         quantity: 'length',
         low: wanted.deckHeight,
+        scale: takenScale(cylinder.deckHeight, wanted.deckHeight),
         by: [['deck-cut']],
         amount: (world) => known(cylinderOf(world, number).deckHeight) - deckCut(world, bank),
         missing: lacking({ [`deck height of cylinder ${number}`]: cylinder.deckHeight }),
@@ -101,9 +103,10 @@ export function cylinderNeeds(input: FinderInput): readonly Need[] {
   });
 }
 
-function stackSizes({ fixed, offer }: FinderInput, { number, deckHeight, deckClearance: measured }: FinderCylinder) {
+function stackSizes({ fixed, offer }: FinderInput, cylinder: FinderCylinder) {
+  const { number, deckHeight, deckClearance: measured } = cylinder;
   const gasket = { 'gasket thickness': fixed.gasket !== undefined || offer.gaskets !== undefined };
-  const now = fixed.piston?.compressionHeight;
+  const now = cylinder.compressionHeight ?? fixed.piston?.compressionHeight;
   if (measured !== undefined)
     return { ...gasket, ...(offer.pistons && { 'compression height of the piston that was measured': now }) };
   return {
@@ -113,8 +116,12 @@ function stackSizes({ fixed, offer }: FinderInput, { number, deckHeight, deckCle
     'compression height': now !== undefined || offer.pistons !== undefined,
   };
 }
-const roomSizes = ({ fixed, offer }: FinderInput, { number, chamber: own }: FinderCylinder) => ({
+const roomSizes = (
+  { fixed, offer }: FinderInput,
+  { number, bank, chamber: own, crownVolume: crown }: FinderCylinder,
+) => ({
   [`chamber volume of cylinder ${number}`]: own !== undefined || offer.chambers !== undefined,
-  'crown volume': fixed.piston?.crownVolume !== undefined || offer.pistons !== undefined,
-  'chamber area': fixed.chamberArea !== undefined || offer.headCut === undefined,
+  'crown volume': (crown ?? fixed.piston?.crownVolume) !== undefined || offer.pistons !== undefined,
+  'chamber area':
+    fixed.chamberArea !== undefined || (offer.headCut === undefined && fixed.cuts?.[bank]?.head === undefined),
 });

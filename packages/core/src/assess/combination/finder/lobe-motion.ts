@@ -2,7 +2,7 @@
 import { curveThrough, liftTable, lobeFromCard, lobeLift } from '../../../calc/cam/index.js';
 import type { Angle, Length } from '../../../quantity/index.js';
 import { sizeValue } from './choices.js';
-import type { LobeMotion, ValveSide } from './model.js';
+import type { LobeMotion, Size, ValveSide } from './model.js';
 
 /** Exponents where the card has a single duration, and the angles from the top at which room can be least. */
 const FIRST = 6;
@@ -31,20 +31,28 @@ function made(lobe: LobeMotion, side: ValveSide): LobeCurve | undefined {
     // Beyond the readings the valve is taken as closed.
     return (angle) => (angle < first || angle > last ? 0 : Math.max(0, curve(angle)));
   }
+  if (lobe.kind === 'modelled') {
+    const [peak, half] = [sizeValue(lobe.peakLift) as Length, sizeValue(lobe.halfDuration) as Angle];
+    if (!(peak > 0 && half > 0)) return undefined;
+    return about(lobeLift({ peakLift: peak, halfDuration: half, exponents: lobe.exponents }), lobe.centreline, side);
+  }
   const card = lobe.durations.map(({ lift, duration }) => ({
     lift: sizeValue(lift) as Length,
     duration: sizeValue(duration) as Angle,
   }));
   const fit = card.length === 0 ? undefined : lobeFromCard(sizeValue(lobe.peakLift) as Length, card, FIRST, STEP);
   if (!fit?.ok) return undefined;
-  const liftAt = lobeLift(fit.value.lobe);
-  const centreline = sizeValue(lobe.centreline);
-  const nose = side === 'intake' ? centreline : -centreline;
+  return about(lobeLift(fit.value.lobe), lobe.centreline, side);
+}
+
+/** An intake lobe stands after the top of overlap, an exhaust lobe before it. */
+function about(liftAt: LobeCurve, centreline: Size, side: ValveSide): LobeCurve {
+  const nose = (side === 'intake' ? 1 : -1) * sizeValue(centreline);
   return (angle) => liftAt(angle - nose);
 }
 
 /** Highest lift of a lobe [m]: that of its card, or its highest reading. */
 export function peakLift(lobe: LobeMotion | undefined): number {
   if (lobe === undefined) return Number.NaN;
-  return lobe.kind === 'card' ? sizeValue(lobe.peakLift) : Math.max(...lobe.lifts);
+  return lobe.kind === 'table' ? Math.max(...lobe.lifts) : sizeValue(lobe.peakLift);
 }

@@ -17,6 +17,9 @@ export interface FinderCylinder {
   /** As measured with the piston of `fixed.piston`; otherwise it follows from the heights. */
   readonly deckClearance?: Size;
   readonly chamber?: Size;
+  /** Own piston, where it is not as `fixed.piston`; a piston that is bought stands in for it. */
+  readonly compressionHeight?: Size;
+  readonly crownVolume?: Size;
   /** Crevice, pockets and anything else; what takes room is negative. */
   readonly other?: Size;
 }
@@ -29,12 +32,19 @@ export type LobeMotion =
       /** Intake after, exhaust before the top. */
       readonly centreline: Size;
     }
+  | {
+      readonly kind: 'modelled';
+      readonly peakLift: Size;
+      readonly halfDuration: Size;
+      readonly exponents: readonly [number, number, number];
+      readonly centreline: Size;
+    }
   | { readonly kind: 'table'; readonly angles: readonly number[]; readonly lifts: readonly number[] };
 export interface FinderValve {
   /** Stem from the axis of the bore. */
   readonly angle?: Size;
   readonly crown?: 'parallel-pocket' | 'flat-crown';
-  /** Room along the stem, valve closed, piston at the top, with `measuredWith`. */
+  /** Room along the stem, valve closed, piston at the top, with the gasket and piston of `measuredWith`. */
   readonly gapAtTop?: Size;
   readonly lash?: Size;
   readonly lobe?: LobeMotion;
@@ -50,8 +60,15 @@ export interface FixedFigures {
   readonly cylinders: readonly FinderCylinder[];
   readonly piston?: { readonly compressionHeight?: Size; readonly crownVolume?: Size };
   readonly gasket?: { readonly thickness: Size; readonly bore?: Size };
-  /** Gasket and piston with which valve room, pushrod and intake fit were measured. */
-  readonly measuredWith?: { readonly gasketThickness?: Size; readonly compressionHeight?: Size };
+  /** Gaskets and piston with which valve room, pushrod and intake fit were measured; left out: those of `gasket` and `piston`. */
+  readonly measuredWith?: {
+    readonly room?: Size;
+    readonly pushrod?: Size;
+    readonly intakeFit?: Size;
+    readonly compressionHeight?: Size;
+  };
+  /** Cuts that are made in any case, by bank; a cut that is on offer stands in for them. */
+  readonly cuts?: Readonly<Record<string, { readonly deck?: Size; readonly head?: Size }>>;
   /** Area of the chamber on the face of the head: what a cut takes from its volume. */
   readonly chamberArea?: Size;
   readonly headThickness?: Size;
@@ -81,7 +98,7 @@ export interface PistonOffered extends Offered {
   readonly compressionHeight: Size;
   /** Dish positive, dome negative. */
   readonly crownVolume: Size;
-  /** Valve pockets deeper along the bore than those of `measuredWith`. */
+  /** Valve pockets deeper, square to their floor, than those of the piston with which the valve room was measured. */
   readonly pocketDeeper?: Size;
 }
 /** Values to choose from one by one, or evenly stepped, both ends included. */
@@ -113,20 +130,20 @@ export interface WantedWindow {
   readonly low?: number;
   readonly high?: number;
 }
+export type PerSide = Partial<Readonly<Record<ValveSide, number>>>;
 /** What must hold; what is left out is not asked. */
 export interface Wanted {
   readonly ratio?: WantedWindow;
   readonly quench?: WantedWindow;
   /** Least room of the valves to the piston. */
-  readonly intakeRoom?: number;
-  readonly exhaustRoom?: number;
+  readonly valveRoom?: PerSide;
   readonly deckHeight?: number;
   readonly headThickness?: number;
   /** How far the intake face may be off either way. */
   readonly intakeShift?: number;
   /** Least room to coil bind and under the retainer at full lift. */
-  readonly bindRoom?: number;
-  readonly retainerRoom?: number;
+  readonly bindRoom?: PerSide;
+  readonly retainerRoom?: PerSide;
   /** Plunger travel, or length left for the adjuster. */
   readonly preload?: WantedWindow;
 }
@@ -136,6 +153,8 @@ export interface FinderInput {
   readonly wanted: Wanted;
   /** Combinations kept of each ranking. */
   readonly keep: number;
+  /** What to do with a requirement that cannot be computed; default: refuse. One left out is named in the answer. */
+  readonly lacking?: 'refuse' | 'leave-out';
 }
 
 export type ChoiceKind =
@@ -181,6 +200,11 @@ export interface MissingSize {
   readonly for: string;
 }
 
+/**
+ * What a margin is a share of: half of a window (in its middle the margin is 1); a limit alone by its own size; for a face that is cut
+ * what may be taken off it; one whole for a limit of the ratio alone; a millimetre where none of these has a size.
+ */
+export type ShareOf = 'half of the window' | 'the limit' | 'what may be taken' | 'one whole' | 'a millimetre';
 /** A figure of a combination against what is wanted. */
 export interface HeldFigure {
   readonly key: string;
@@ -189,8 +213,9 @@ export interface HeldFigure {
   readonly value: number;
   readonly low?: number;
   readonly high?: number;
-  /** Distance to the nearer limit as share of half the window; of a limit alone, as share of that limit. Negative: outside. */
+  /** Distance to the nearer limit as share of `shareOf`. Negative: outside. */
   readonly margin: number;
+  readonly shareOf: ShareOf;
 }
 export interface FoundCombination {
   /** Option of each choice, counted from 0, in the order of the choices. */
@@ -215,6 +240,7 @@ export interface FoundLoosening {
   readonly from: number;
   readonly to: number;
   readonly share: number;
+  readonly shareOf: ShareOf;
 }
 export interface FoundRelaxation {
   readonly loosened: readonly FoundLoosening[];
@@ -243,6 +269,8 @@ export interface FinderAnswer {
   readonly together?: FoundRelaxation;
   readonly alone: readonly (FoundRelaxation | { readonly key: string; readonly name: string; readonly helps: false })[];
   readonly additions: readonly FoundAddition[];
+  /** Requirements that were left out, with what they need: nothing is known of them. */
+  readonly missing: readonly MissingSize[];
   /** The same in plain words. */
   readonly words: readonly string[];
 }

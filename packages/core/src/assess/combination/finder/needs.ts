@@ -5,7 +5,7 @@ import type { Angle, Length, Ratio } from '../../../quantity/index.js';
 import { cylinderNeeds } from './cylinder-needs.js';
 import { peakLift } from './lobe-motion.js';
 import type { ChoiceKind, FinderInput, MissingSize, ValveSide } from './model.js';
-import { gasketSizes, lacking, type Need, placed } from './need.js';
+import { gasketSizes, lacking, type Need, placed, takenScale } from './need.js';
 import { roomNeed } from './room-need.js';
 import { headCloser, headCut, known, or, pushrod, rockerRatio, type World } from './world.js';
 
@@ -24,7 +24,7 @@ export function needsOf(input: FinderInput): readonly Need[] {
       ...preloadNeed(input, bank, several),
     ]),
     ...(['intake', 'exhaust'] as const).flatMap((side) => {
-      const least = side === 'intake' ? wanted.intakeRoom : wanted.exhaustRoom;
+      const least = wanted.valveRoom?.[side];
       return least === undefined ? [] : banks.map((bank) => roomNeed(input, side, bank, several, least));
     }),
     ...(['intake', 'exhaust'] as const).flatMap((side) => springNeeds(input, side)),
@@ -43,6 +43,7 @@ function headNeed({ fixed, wanted }: FinderInput, bank: string, several: boolean
       ...placed('head thickness', 'bank', bank, several),
       quantity: 'length',
       low: wanted.headThickness,
+      scale: takenScale(fixed.headThickness, wanted.headThickness),
       by: [['head-cut']],
       amount: (world) => known(world.fixed.headThickness) - headCut(world, bank),
       missing: lacking({ 'head thickness': fixed.headThickness }),
@@ -63,7 +64,7 @@ function intakeNeed(input: FinderInput, bank: string, several: boolean): readonl
       by: FACES,
       amount: (world) =>
         intakeFace(
-          headCloser(world, bank),
+          headCloser(world, bank, 'intakeFit'),
           known(world.fixed.bankAngle) as Angle,
           known(world.fixed.faceAngle) as Angle,
           or(world.fixed.intakeGasketChange, 0) as Length,
@@ -71,7 +72,7 @@ function intakeNeed(input: FinderInput, bank: string, several: boolean): readonl
       missing: lacking({
         'bank angle': fixed.bankAngle,
         'intake face angle': fixed.faceAngle,
-        ...gasketSizes(input),
+        ...gasketSizes(input, 'intakeFit'),
       }),
     },
   ];
@@ -88,7 +89,7 @@ function preloadNeed(input: FinderInput, bank: string, several: boolean): readon
       ...wanted.preload,
       by: [...FACES, ['pushrod']],
       amount: (world) => {
-        const headHigher = -headCloser(world, bank) as Length;
+        const headHigher = -headCloser(world, bank, 'pushrod') as Length;
         const still = 0 as Length;
         const changes = { headHigher, baseCircleSmaller: still, tipHigher: still, pivotHigher: still };
         // Without a new pivot height or tip the ratio has no part in it.
@@ -98,7 +99,7 @@ function preloadNeed(input: FinderInput, bank: string, several: boolean): readon
       missing: lacking({
         'pushrod length at zero lash': fixed.zeroLashPushrod,
         'pushrod length': fixed.pushrod !== undefined || offer.pushrods !== undefined,
-        ...gasketSizes(input),
+        ...gasketSizes(input, 'pushrod'),
       }),
     },
   ];
@@ -111,6 +112,7 @@ const lift = (world: World, side: ValveSide): Length => {
 
 function springNeeds({ fixed, offer, wanted }: FinderInput, side: ValveSide): readonly Need[] {
   const valve = fixed[side];
+  const [bindRoom, retainerRoom] = [wanted.bindRoom?.[side], wanted.retainerRoom?.[side]];
   const common = { quantity: 'length', by: [['rocker-ratio']] } as const;
   const lifted = {
     [`${side} lobe`]: valve?.lobe !== undefined,
@@ -120,7 +122,7 @@ function springNeeds({ fixed, offer, wanted }: FinderInput, side: ValveSide): re
     ...common,
     key: `bind-room@${side}`,
     name: `room to coil bind, ${side}`,
-    ...(wanted.bindRoom !== undefined && { low: wanted.bindRoom }),
+    ...(bindRoom !== undefined && { low: bindRoom }),
     amount: (world) => {
       const own = world.fixed[side];
       return bindMargin(known(own?.springHeight) as Length, lift(world, side), known(own?.bindHeight) as Length);
@@ -135,9 +137,9 @@ function springNeeds({ fixed, offer, wanted }: FinderInput, side: ValveSide): re
     ...common,
     key: `retainer-room@${side}`,
     name: `room under the retainer, ${side}`,
-    ...(wanted.retainerRoom !== undefined && { low: wanted.retainerRoom }),
+    ...(retainerRoom !== undefined && { low: retainerRoom }),
     amount: (world) => known(world.fixed[side]?.retainerRoom) - lift(world, side),
     missing: lacking({ [`${side} room under the retainer`]: valve?.retainerRoom, ...lifted }),
   };
-  return [...(wanted.bindRoom === undefined ? [] : [bind]), ...(wanted.retainerRoom === undefined ? [] : [retainer])];
+  return [...(bindRoom === undefined ? [] : [bind]), ...(retainerRoom === undefined ? [] : [retainer])];
 }

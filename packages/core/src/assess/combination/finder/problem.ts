@@ -11,10 +11,10 @@ import {
   type Term,
   WORST_MARGIN,
 } from '../../../calc/selection/index.js';
-import { done, type Outcome, refused } from '../../../quantity/index.js';
+import { done, mm, type Outcome, refused } from '../../../quantity/index.js';
 import { sizeValue } from './choices.js';
 import type { Choice, FinderFault, FinderInput, Option, RankingName } from './model.js';
-import type { Need } from './need.js';
+import type { Need, Scale } from './need.js';
 import type { World } from './world.js';
 
 export const RANKINGS: Readonly<Record<RankingName, readonly string[]>> = {
@@ -24,19 +24,19 @@ export const RANKINGS: Readonly<Record<RankingName, readonly string[]>> = {
 };
 export const RANKING_NAMES = Object.keys(RANKINGS) as readonly RankingName[];
 
-/** A millimetre, or one whole for a plain number, where a limit of 0 gives no scale. */
-const SCALE_OF_ZERO = { length: 1e-3, other: 1 };
-
-/** What counts as one share of margin: half of a window; a limit alone by its own size. */
-export function scaleOf({ low, high, quantity }: Pick<Need, 'low' | 'high' | 'quantity'>): number {
-  if (low !== undefined && high !== undefined && high > low) return (high - low) / 2;
+/** What counts as one share of margin: its own scale, half of a window, or a limit alone by its own size. */
+export function scaleOf({ low, high, quantity, scale }: Need): Scale {
+  if (scale !== undefined) return scale;
+  if (low !== undefined && high !== undefined && high > low)
+    return { value: (high - low) / 2, of: 'half of the window' };
+  if (quantity === 'ratio') return { value: 1, of: 'one whole' };
   const limit = Math.abs(low ?? high ?? 0);
-  return limit > 0 ? limit : SCALE_OF_ZERO[quantity === 'length' ? 'length' : 'other'];
+  return limit > 0 ? { value: limit, of: 'the limit' } : { value: mm(1), of: 'a millimetre' };
 }
 
 /** Whether a figure keeps its limits, as the search has it. */
 export const keepsLimit = (need: Need, figure: number): boolean =>
-  keepsAll({ margins: [marginOf({ ...ends(need), scale: scaleOf(need) }, figure)] });
+  keepsAll({ margins: [marginOf({ ...ends(need), scale: scaleOf(need).value }, figure)] });
 const ends = ({ low, high }: Need) => ({ ...(low !== undefined && { low }), ...(high !== undefined && { high }) });
 
 /** The engine with the first option of each choice, some replaced. */
@@ -65,6 +65,9 @@ function termOf(
   return table.every((one) => one === 0) ? undefined : { of: group, table };
 }
 
+/** One window for all cylinders or both banks is one thing that is wanted. */
+export const groupOf = ({ key, place }: Need): string => (place === undefined ? key : key.split('@')[0]!);
+
 function requirementOf(need: Need, base: World, choices: readonly Choice[]): Requirement {
   const { key, shown } = need;
   const at = need.amount(base);
@@ -76,11 +79,12 @@ function requirementOf(need: Need, base: World, choices: readonly Choice[]): Req
   );
   return {
     name: key,
+    group: groupOf(need),
     base: at,
     terms: groups.flatMap((group) => (group.length === 0 ? [] : (termOf(need, base, at, group, choices) ?? []))),
     ...(shown && { shown: { of: (sum) => shown.of(sum, base), falling: shown.falling } }),
     ...ends(need),
-    scale: scaleOf(need),
+    scale: scaleOf(need).value,
   };
 }
 

@@ -1,14 +1,14 @@
 /** Least room between a valve and its piston over the overlap, as a sum of what moves the head and what moves the valve. */
 import { lowest } from '../../../calc/numeric/index.js';
-import { gapCurve, roomPerTravel, valveLift } from '../../../calc/valvetrain/index.js';
+import { gapChange, gapCurve, valveLift } from '../../../calc/valvetrain/index.js';
 import { type Angle, degrees, type Length, type Ratio } from '../../../quantity/index.js';
 import { lobeCurve } from './lobe-motion.js';
 import type { FinderInput, FixedFigures, ValveSide } from './model.js';
 import { gasketSizes, lacking, type Need, placed } from './need.js';
 import { camAdvance, headCloser, known, or, pistonHigher, pocketDeeper, rockerRatio, type World } from './world.js';
 
-/** A valve comes nearest to its piston within 60° of the top. */
-const LOOKS = Array.from({ length: 49 }, (_, at) => degrees(-60 + at * 2.5));
+/** Farther from the top the piston has gone down by more than any valve opens. */
+const LOOKS = Array.from({ length: 97 }, (_, at) => degrees(-120 + at * 2.5));
 
 /** Least room with none at the top, by side, advance and ratio: the same for every place of the head. */
 const FOUND = new WeakMap<FixedFigures, Map<string, number>>();
@@ -61,7 +61,7 @@ export function roomNeed(input: FinderInput, side: ValveSide, bank: string, seve
       [`${side} lobe`]: valve?.lobe !== undefined,
       'rod length': fixed.rodLength,
       'rocker ratio': fixed.rockerRatio !== undefined || offer.rockerRatio !== undefined,
-      ...gasketSizes(input),
+      ...gasketSizes(input, 'room'),
       ...(offer.pistons && {
         'compression height when the valve room was measured':
           fixed.measuredWith?.compressionHeight ?? fixed.piston?.compressionHeight,
@@ -73,7 +73,11 @@ export function roomNeed(input: FinderInput, side: ValveSide, bank: string, seve
 function roomOf(world: World, side: ValveSide, bank: string): number {
   const { fixed } = world;
   const valve = fixed[side];
-  const per = roomPerTravel(valve?.crown ?? 'parallel-pocket', known(valve?.angle) as Angle);
-  const away = pocketDeeper(world) - headCloser(world, bank) - pistonHigher(world);
-  return known(valve?.gapAtTop) + away * per + roomByMotion(fixed, side, camAdvance(world), rockerRatio(world));
+  const moved = gapChange(valve?.crown ?? 'parallel-pocket', known(valve?.angle) as Angle, {
+    alongBore: (-headCloser(world, bank, 'room') - pistonHigher(world)) as Length,
+    pocketDeeper: pocketDeeper(world) as Length,
+    valveSunk: 0 as Length,
+    liftMore: 0 as Length,
+  });
+  return known(valve?.gapAtTop) + moved + roomByMotion(fixed, side, camAdvance(world), rockerRatio(world));
 }

@@ -1,5 +1,12 @@
 /** The search for a combination, begun, carried on a few steps at a time, and asked at any time for what it has found. */
-import { type CombineProblem, LoosenSearch, RankSearch, ReachSearch, rawCount } from '../../../calc/selection/index.js';
+import {
+  type CombineProblem,
+  groupsOf,
+  LoosenSearch,
+  RankSearch,
+  ReachSearch,
+  rawCount,
+} from '../../../calc/selection/index.js';
 import { degrees, done, type Outcome, refused } from '../../../quantity/index.js';
 import { additionsOf, type Candidates, candidatesOf } from './candidates.js';
 import { choicesOf } from './choices.js';
@@ -7,8 +14,9 @@ import { foundCombination, foundRelaxation, type Posed } from './found.js';
 import { inputFault } from './input-faults.js';
 import { lobeCurve } from './lobe-motion.js';
 import type { FinderAnswer, FinderFault, FinderInput, FoundAddition, RankingName } from './model.js';
+import type { Need } from './need.js';
 import { missingOf, needsOf } from './needs.js';
-import { distinct, problemOf, RANKING_NAMES } from './problem.js';
+import { distinct, groupOf, problemOf, RANKING_NAMES } from './problem.js';
 import { roomByMotion } from './room-need.js';
 import { words } from './words.js';
 
@@ -39,20 +47,21 @@ export function poseProblem(input: FinderInput): Outcome<Posed, FinderFault> {
   if (fault) return refused(fault);
   const choices = choicesOf(input);
   if (!choices.ok) return choices;
-  const needs = needsOf(input);
-  const missing = missingOf(needs);
-  if (missing.length > 0) return refused({ code: 'missing', missing });
-  const motion = motionFault(input);
+  const all = needsOf(input);
+  const missing = missingOf(all);
+  if (missing.length > 0 && input.lacking !== 'leave-out') return refused({ code: 'missing', missing });
+  const needs = all.filter((one) => one.missing.length === 0);
+  const motion = motionFault(input, needs);
   if (motion) return refused(motion);
   const problem = problemOf(input, needs, choices.value);
   if (!problem.ok) return problem;
-  return done({ input, choices: choices.value, ...distinct(needs, problem.value) });
+  return done({ input, choices: choices.value, missing, ...distinct(needs, problem.value) });
 }
 
 /** Motion that cannot be computed: a lobe that is none, a crank that cannot turn. */
-function motionFault({ fixed, wanted }: FinderInput): FinderFault | undefined {
+function motionFault({ fixed }: FinderInput, needs: readonly Need[]): FinderFault | undefined {
   for (const side of ['intake', 'exhaust'] as const) {
-    if ((side === 'intake' ? wanted.intakeRoom : wanted.exhaustRoom) === undefined) continue;
+    if (!needs.some(({ key }) => key.startsWith(`${side}-room@`))) continue;
     const lobe = fixed[side]?.lobe;
     if (lobe === undefined || lobeCurve(lobe, side) === undefined) return { code: 'lobe-unusable', valve: side };
     if (Number.isNaN(roomByMotion(fixed, side, degrees(0), 1))) return { code: 'crank-cannot-turn' };
@@ -175,12 +184,20 @@ export function answerOf(search: FinderSearch): FinderAnswer {
       'most-margin': listOf('most-margin'),
     },
     ...(together && { together }),
-    alone:
-      loosen?.alone.map((one, at) => {
-        const { key, name } = posed.needs[at]!;
-        return one ? foundRelaxation(posed, one) : ({ key, name, helps: false } as const);
-      }) ?? [],
+    alone: loosen === undefined ? [] : aloneOf(posed, loosen),
     additions,
+    missing: posed.missing,
   };
   return { ...answer, words: words(answer, search.phase === 'done') };
+}
+
+/** Each thing that is wanted, by itself. */
+function aloneOf(posed: Posed, loosen: LoosenSearch): FinderAnswer['alone'] {
+  const groups = groupsOf(posed.problem);
+  return loosen.alone.map((one, group) => {
+    const need = posed.needs[groups.indexOf(group)]!;
+    return one
+      ? foundRelaxation(posed, one)
+      : ({ key: groupOf(need), name: need.place?.title ?? need.name, helps: false } as const);
+  });
 }

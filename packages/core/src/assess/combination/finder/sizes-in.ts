@@ -14,7 +14,7 @@ export interface SizeAt {
 const isSize = (given: unknown): given is Exclude<Size, number> =>
   typeof given === 'object' && given !== null && 'value' in given && typeof given.value === 'number';
 /** Numbers that are names, and readings of a table, which are taken as exact. */
-const NO_SIZES = new Set(['number', 'angles', 'lifts']);
+const NO_SIZES = new Set(['number', 'angles', 'lifts', 'exponents']);
 
 function walk(given: unknown, place: Place): readonly SizeAt[] {
   const name = place.join(' ');

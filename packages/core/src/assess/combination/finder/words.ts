@@ -16,14 +16,24 @@ const SIZES: Readonly<Record<string, string>> = {
 };
 const QUANTITIES: Readonly<Record<string, QuantityKind>> = { crownVolume: 'volume' };
 
-const percent = (share: number): string => `${Math.max(1, Math.round(share * 100))} % of its window`;
-const givenWay = ({ name, quantity, end, from, to, share }: FoundLoosening): string =>
-  `${name} ${end === 'low' ? 'down' : 'up'} to ${told(quantity, to, 1)} in place of ${told(quantity, from, 1)} (${percent(share)})`;
+const percent = (share: number): string => `${Math.max(1, Math.round(share * 100))} %`;
+const givenWay = ({ name, quantity, end, from, to, share, shareOf }: FoundLoosening): string =>
+  `${name} ${end === 'low' ? 'down' : 'up'} to ${told(quantity, to, 1)} in place of ${told(quantity, from, 1)} (${percent(share)} of ${shareOf})`;
 
 const isRelaxation = (one: FinderAnswer['alone'][number]): one is FoundRelaxation => !('helps' in one);
 
 /** Why nothing fits and what would help; one line when something does. */
 export function words(answer: Omit<FinderAnswer, 'words'>, finished: boolean): readonly string[] {
+  return [...found(answer, finished), ...leftOut(answer)];
+}
+
+const leftOut = ({ missing }: Pick<FinderAnswer, 'missing'>): readonly string[] =>
+  [...new Set(missing.map((one) => one.for))].map((name) => {
+    const needed = missing.filter((one) => one.for === name).map(({ what }) => what);
+    return `Not checked: ${name}; not known: ${needed.join(', ')}.`;
+  });
+
+function found(answer: Omit<FinderAnswer, 'words'>, finished: boolean): readonly string[] {
   const { raw, feasible, together, alone, additions } = answer;
   if (feasible > 0)
     return [`${feasible} of ${raw} combinations keep everything${finished ? '' : ' so far; the search goes on'}.`];
@@ -40,20 +50,19 @@ export function words(answer: Omit<FinderAnswer, 'words'>, finished: boolean): r
 }
 
 function blocked({ loosened }: FoundRelaxation): readonly string[] {
-  const [first] = loosened;
-  if (loosened.length === 1 && first) return [`It is enough to let ${givenWay(first)}.`];
-  return [`Only together: let ${loosened.map(givenWay).join(', and ')}.`];
+  const ways = loosened.map(givenWay).join(', and ');
+  const several = new Set(loosened.map(({ key }) => key)).size > 1;
+  return [several ? `Only together: let ${ways}.` : `It is enough to let ${ways}.`];
 }
 
 /** Other requirements that would do alone, the least first. */
 function ease(alone: FinderAnswer['alone'], together: FoundRelaxation | undefined): readonly string[] {
-  const first = together?.loosened.length === 1 ? together.loosened[0]!.key : undefined;
-  const others = alone
+  const best = together?.loosened[0]?.key;
+  return alone
     .filter(isRelaxation)
-    .flatMap(({ loosened }) => loosened)
-    .filter(({ key }) => key !== first)
-    .toSorted((a, b) => a.share - b.share);
-  return others.map((one) => `Or let ${givenWay(one)}.`);
+    .filter(({ loosened }) => loosened[0]?.key !== best)
+    .toSorted((a, b) => a.share - b.share)
+    .map(({ loosened }) => `Or let ${loosened.map(givenWay).join(', and ')}.`);
 }
 
 function added({ title, size, quantity, from, to, beside }: FoundAddition): string {

@@ -1,7 +1,7 @@
 /** An engine with one option of each choice: what the figures are computed from. */
 import type { Area, Length, Volume } from '../../../quantity/index.js';
 import { sizeValue } from './choices.js';
-import type { ChoiceKind, FixedFigures, Option, Size } from './model.js';
+import type { ChoiceKind, FinderCylinder, FixedFigures, Option, Size } from './model.js';
 
 export interface World {
   readonly fixed: FixedFigures;
@@ -25,13 +25,18 @@ export const gasketThickness = (world: World, bank: string): Length =>
 /** The bore of the cylinder where nobody names the gasket's. */
 export const gasketBore = (world: World, bank: string, bore: number): Length =>
   or(sizeOf(world, 'gasket', bank, 'bore') ?? world.fixed.gasket?.bore, bore) as Length;
-export const compressionHeight = (world: World): Length =>
-  known(sizeOf(world, 'piston', '', 'compressionHeight') ?? world.fixed.piston?.compressionHeight) as Length;
-export const crownVolume = (world: World): Volume =>
-  known(sizeOf(world, 'piston', '', 'crownVolume') ?? world.fixed.piston?.crownVolume) as Volume;
+type OwnPiston = Pick<FinderCylinder, 'compressionHeight' | 'crownVolume'>;
+const heightNow = ({ fixed }: World, own: OwnPiston): Size | undefined =>
+  own.compressionHeight ?? fixed.piston?.compressionHeight;
+export const compressionHeight = (world: World, own: OwnPiston): Length =>
+  known(sizeOf(world, 'piston', '', 'compressionHeight') ?? heightNow(world, own)) as Length;
+export const crownVolume = (world: World, own: OwnPiston): Volume =>
+  known(sizeOf(world, 'piston', '', 'crownVolume') ?? own.crownVolume ?? world.fixed.piston?.crownVolume) as Volume;
 export const pocketDeeper = (world: World): number => or(sizeOf(world, 'piston', '', 'pocketDeeper'), 0);
-export const deckCut = (world: World, bank: string): Length => or(sizeOf(world, 'deck-cut', bank), 0) as Length;
-export const headCut = (world: World, bank: string): Length => or(sizeOf(world, 'head-cut', bank), 0) as Length;
+export const deckCut = (world: World, bank: string): Length =>
+  or(sizeOf(world, 'deck-cut', bank) ?? world.fixed.cuts?.[bank]?.deck, 0) as Length;
+export const headCut = (world: World, bank: string): Length =>
+  or(sizeOf(world, 'head-cut', bank) ?? world.fixed.cuts?.[bank]?.head, 0) as Length;
 export const camAdvance = (world: World): number => or(sizeOf(world, 'cam-advance', '') ?? world.fixed.camAdvance, 0);
 export const rockerRatio = (world: World): number =>
   known(sizeOf(world, 'rocker-ratio', '') ?? world.fixed.rockerRatio);
@@ -40,18 +45,20 @@ export const pushrod = (world: World, bank: string): number =>
 export const chamber = (world: World, own: Size | undefined): Volume =>
   known(sizeOf(world, 'chamber', '') ?? own) as Volume;
 
-/** Head closer to the crank than when room, pushrod and intake fit were measured. */
-export const headCloser = (world: World, bank: string): Length => {
-  const then = world.fixed.measuredWith?.gasketThickness ?? world.fixed.gasket?.thickness;
+/** What was measured with a gasket that may not be the one that is fitted. */
+export type Since = 'room' | 'pushrod' | 'intakeFit';
+/** Head closer to the crank than when something was measured. */
+export const headCloser = (world: World, bank: string, since: Since): Length => {
+  const then = world.fixed.measuredWith?.[since] ?? world.fixed.gasket?.thickness;
   return (headCut(world, bank) + deckCut(world, bank) - (gasketThickness(world, bank) - known(then))) as Length;
 };
-/** Piston higher than when the valve room was measured; 0 where no other piston is on offer. */
+/** Piston higher than the one with which the valve room was measured; 0 where no other piston is on offer. */
 export const pistonHigher = (world: World): number => {
   if (!world.picked.has('piston')) return 0;
   const then = world.fixed.measuredWith?.compressionHeight ?? world.fixed.piston?.compressionHeight;
-  return compressionHeight(world) - known(then);
+  return compressionHeight(world, {}) - known(then);
 };
 /** Piston higher than the one with which the deck clearance was measured. */
-export const pistonHigherThanNow = (world: World): number =>
-  world.picked.has('piston') ? compressionHeight(world) - known(world.fixed.piston?.compressionHeight) : 0;
+export const pistonHigherThanNow = (world: World, own: OwnPiston): number =>
+  world.picked.has('piston') ? compressionHeight(world, own) - known(heightNow(world, own)) : 0;
 export const chamberArea = ({ fixed }: World): Area => or(fixed.chamberArea, 0) as Area;

@@ -1,5 +1,5 @@
 /** Ends between which every figure lies when the options of some levels are chosen, and what follows for the margins. */
-import { HOPELESS, SAME } from './evaluate.js';
+import { groupsOf, HOPELESS, SAME } from './evaluate.js';
 import type { Layout } from './layout.js';
 
 /**
@@ -14,11 +14,14 @@ export class Bounds {
   readonly all: Float64Array;
   /** Requirements that some of what is left may break. */
   readonly open: Int32Array;
-  /** Requirements that all of what is left breaks, and the shares by which it does at least. */
+  /** Groups that all of what is left breaks, the shares by which it does at least, and one of them; kept where not strict. */
   readonly broken: Int32Array;
   readonly missing: Float64Array;
-  /** Sum of the places of the broken requirements: where one is broken, which. */
   readonly which: Int32Array;
+  /** Least share by which each group is broken, by level + 1 and group. */
+  private readonly shares: Float64Array;
+  private readonly groupOf: readonly number[];
+  private readonly groups: number;
   private readonly layout: Layout;
   private readonly low: Float64Array;
   private readonly high: Float64Array;
@@ -37,6 +40,9 @@ export class Bounds {
     this.broken = new Int32Array(levels + 1);
     this.missing = new Float64Array(levels + 1);
     this.which = new Int32Array(levels + 1);
+    this.groupOf = groupsOf(layout.problem);
+    this.groups = Math.max(0, ...this.groupOf.map((one) => one + 1));
+    this.shares = new Float64Array((levels + 1) * this.groups);
     this.low = new Float64Array(slots);
     this.high = new Float64Array(slots);
     this.best = new Float64Array(slots);
@@ -57,12 +63,29 @@ export class Bounds {
         this.all[0]! += Math.min(1, best);
       }
       if (!this.sure[at]) this.open[0]! += 1;
-      if (best < -SAME) {
-        this.broken[0]! += 1;
-        this.which[0]! += at;
-        this.missing[0]! -= best;
-      }
+      if (best < -SAME) this.breakGroup(0, at, best);
     }
+    this.addUp(0);
+  }
+
+  private breakGroup(row: number, requirement: number, best: number): void {
+    const at = row * this.groups + this.groupOf[requirement]!;
+    if (-best > this.shares[at]!) this.shares[at] = -best;
+  }
+
+  /** Groups of a row that are broken, and by how much together. */
+  private addUp(row: number): void {
+    let [broken, missing, which] = [0, 0, 0];
+    for (let group = 0; group < this.groups; group += 1) {
+      const share = this.shares[row * this.groups + group]!;
+      if (share === 0) continue;
+      broken += 1;
+      missing += share;
+      which = group;
+    }
+    this.broken[row] = broken;
+    this.missing[row] = missing;
+    this.which[row] = which;
   }
 
   /** Best margin and sureness of a slot whose ends are known. */
@@ -98,9 +121,8 @@ export class Bounds {
     let worst = this.worst[level]!;
     let all = this.all[level]!;
     let open = this.open[level]!;
-    let broken = this.broken[level]!;
-    let missing = this.missing[level]!;
-    let which = this.which[level]!;
+    const row = level + 1;
+    if (!strict) this.shares.copyWithin(row * this.groups, level * this.groups, row * this.groups);
     const end = firstSlot[level + 1]!;
     for (let slot = firstSlot[level]!; slot < end; slot += 1) {
       const { requirement, before } = slots[slot]!;
@@ -110,12 +132,7 @@ export class Bounds {
       const was = this.best[before]!;
       if (best < -SAME) {
         if (strict) return false;
-        if (was < -SAME) missing += was - best;
-        else {
-          broken += 1;
-          which += requirement;
-          missing -= best;
-        }
+        this.breakGroup(row, requirement, best);
       }
       if (moves[requirement]) {
         if (best < worst) worst = best;
@@ -123,12 +140,10 @@ export class Bounds {
       }
       if (this.sure[slot] && !this.sure[before]) open -= 1;
     }
-    this.worst[level + 1] = worst;
-    this.all[level + 1] = all;
-    this.open[level + 1] = open;
-    this.broken[level + 1] = broken;
-    this.missing[level + 1] = missing;
-    this.which[level + 1] = which;
+    this.worst[row] = worst;
+    this.all[row] = all;
+    this.open[row] = open;
+    if (!strict) this.addUp(row);
     return true;
   }
 

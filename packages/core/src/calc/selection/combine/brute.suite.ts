@@ -1,7 +1,7 @@
 /** Every combination of a small problem, one after the other: what the search must agree with. */
 import fc from 'fast-check';
 import { everyChoice } from '../every-way.suite.js';
-import { type Combined, type CombineProblem, combinedOf, keepsAll, type Relaxation, SAME } from './index.js';
+import { type Combined, type CombineProblem, combinedOf, groupsOf, keepsAll, type Relaxation, SAME } from './index.js';
 
 export const every = (problem: CombineProblem): readonly Combined[] =>
   [...everyChoice(problem.dimensions.map(({ size }) => size))].map((options) => combinedOf(problem, options));
@@ -30,18 +30,24 @@ export function bestByHand(problem: CombineProblem, ranking: number): readonly n
     .map(({ index }) => index);
 }
 
-/** Fewest requirements broken, then the least sum of shares, then the first; among combinations that `may` be taken. */
+/** Fewest groups broken, then the least sum of shares, then the first; among combinations that `may` be taken. */
 export function leastBroken(problem: CombineProblem, may: (broken: readonly number[]) => boolean) {
+  const groupOf = groupsOf(problem);
   const found = every(problem).flatMap(({ margins, index }) => {
-    const broken = margins.flatMap((margin, at) => (margin < -SAME ? [at] : []));
+    const by = new Map<number, number>();
+    for (const [at, margin] of margins.entries())
+      if (margin < -SAME) by.set(groupOf[at]!, Math.max(by.get(groupOf[at]!) ?? 0, -margin));
+    const broken = [...by.keys()].toSorted((x, y) => x - y);
     if (!may(broken) || margins.some((margin) => margin <= -1000)) return [];
-    return [{ broken, share: millionths(broken.reduce((sum, at) => sum - margins[at]!, 0)), index }];
+    return [{ broken, share: millionths(broken.reduce((sum, group) => sum + by.get(group)!, 0)), index }];
   });
   return found.toSorted((a, b) => a.broken.length - b.broken.length || a.share - b.share || a.index - b.index)[0];
 }
-export const summary = (relaxation: Relaxation | undefined) =>
+export const summary = (problem: CombineProblem, relaxation: Relaxation | undefined) =>
   relaxation && {
-    broken: relaxation.loosened.map(({ requirement }) => requirement),
+    broken: [...new Set(relaxation.loosened.map(({ requirement }) => groupsOf(problem)[requirement]!))].toSorted(
+      (a, b) => a - b,
+    ),
     share: millionths(relaxation.share),
     index: relaxation.combined.index,
   };
@@ -67,8 +73,9 @@ export const problems = (loose: number): fc.Arbitrary<CombineProblem> =>
         ),
         kind: fc.constantFrom('plain', 'falling', 'rising'),
         scale: fc.constantFrom(0.5, 1, 0.1),
+        group: fc.constantFrom(undefined, undefined, 'some', 'others'),
       })
-      .map(({ base, terms, low, width, kind, scale }) => ({
+      .map(({ base, terms, low, width, kind, scale, group }) => ({
         name: 'figure',
         base: kind === 'plain' ? base : base + 2,
         terms,
@@ -79,6 +86,7 @@ export const problems = (loose: number): fc.Arbitrary<CombineProblem> =>
         ...(low !== undefined && { low }),
         ...(width !== undefined && { high: (low ?? 0) + width }),
         scale,
+        ...(group !== undefined && { group }),
       }));
     return fc
       .record({

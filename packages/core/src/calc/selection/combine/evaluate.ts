@@ -59,3 +59,13 @@ export function combinedOf(problem: CombineProblem, options: ArrayLike<number>):
 
 /** Whether a combination keeps every requirement. */
 export const keepsAll = ({ margins }: Pick<Combined, 'margins'>): boolean => margins.every((one) => one >= -SAME);
+
+/** Group of each requirement, counted from 0 in the order in which they first appear. */
+export function groupsOf({ requirements }: CombineProblem): readonly number[] {
+  const seen = new Map<string, number>();
+  return requirements.map(({ group }, at) => {
+    const key = group === undefined ? `${at}` : `of ${group}`;
+    if (!seen.has(key)) seen.set(key, seen.size);
+    return seen.get(key)!;
+  });
+}

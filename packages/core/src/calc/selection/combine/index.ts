@@ -1,5 +1,5 @@
 export { describeCombineFault, faultOf, rawCount } from './check.js';
-export { combinedOf, keepsAll, marginOf, SAME } from './evaluate.js';
+export { combinedOf, groupsOf, keepsAll, marginOf, SAME } from './evaluate.js';
 export { LoosenSearch } from './loosen-search.js';
 export type * from './model.js';
 export { ALL_MARGINS, WORST_MARGIN } from './model.js';

@@ -63,10 +63,12 @@ function weightOf({ requirements }: CombineProblem, dimension: number): number {
 const shownSpan = ({ base, shown }: Requirement, low: number, high: number): number =>
   shown ? shown.of(base + high) - shown.of(base + low) : high - low;
 
-/** Levels of the search; `last` names a dimension that comes after all others. */
-function orderOf(problem: CombineProblem, last: number | undefined): readonly number[] {
-  const weights = problem.dimensions.map((_, at) => (at === last ? -1 : weightOf(problem, at)));
-  return problem.dimensions.map((_, at) => at).toSorted((a, b) => weights[b]! - weights[a]! || a - b);
+/** Levels of the search; `first` names a dimension that comes before all others. */
+function orderOf(problem: CombineProblem, first: number | undefined): readonly number[] {
+  const weights = problem.dimensions.map((_, at) => (at === first ? Number.POSITIVE_INFINITY : weightOf(problem, at)));
+  return problem.dimensions
+    .map((_, at) => at)
+    .toSorted((a, b) => (weights[a] === weights[b] ? a - b : weights[b]! - weights[a]!));
 }
 
 /**
@@ -146,9 +148,9 @@ function merged(terms: readonly Term[]): readonly Term[] {
 }
 
 /** Lays a valid problem out for the search. */
-export function layOut(problem: CombineProblem, last?: number): Layout {
+export function layOut(problem: CombineProblem, first?: number): Layout {
   const { dimensions, requirements } = problem;
-  const order = orderOf(problem, last);
+  const order = orderOf(problem, first);
   const levelOf = dimensions.map((_, at) => order.indexOf(at));
   const sizeOf = dimensions.map(({ size }) => size);
   const sums = requirements.map(({ base, terms }) => ({ base, terms: merged(terms) }));

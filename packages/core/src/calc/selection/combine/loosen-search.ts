@@ -1,6 +1,6 @@
 /** What must give way where no combination keeps everything: the least set of requirements, and each one alone. */
 import { Bounds } from './bounds.js';
-import { combinedOf, HOPELESS, SAME, wholeMillionths } from './evaluate.js';
+import { combinedOf, groupsOf, HOPELESS, SAME, wholeMillionths } from './evaluate.js';
 import { type Layout, layOut } from './layout.js';
 import type { Combined, CombineProblem, Loosening, Relaxation } from './model.js';
 import { Walk } from './walk.js';
@@ -17,8 +17,8 @@ interface Found {
 /**
  * Searches all combinations for the least that must be loosened, to be asked only where none keeps everything.
  *
- * Best is what breaks the fewest requirements, of those by the least sum of shares (in millionths), of those the one of least
- * index; and for each requirement by itself the combination that breaks it alone, by the least share. A set of options is
+ * Best is what breaks the fewest groups of requirements, of those by the least sum of shares (in millionths; of a group its largest
+ * share), of those the one of least index; and for each group the combination that breaks it alone, by the least share. A set of options is
  * given up when neither could become better below it. Source: branch and bound, own implementation.
  */
 export class LoosenSearch {
@@ -28,6 +28,7 @@ export class LoosenSearch {
   private readonly bounds: Bounds;
   private least: Found | undefined;
   private readonly single: (Found | undefined)[];
+  private readonly groupOf: readonly number[];
   /** Least index below what is chosen, by level + 1. */
   private readonly index: Float64Array;
   private readonly inOrder: Int32Array;
@@ -36,18 +37,19 @@ export class LoosenSearch {
     this.problem = problem;
     this.layout = layOut(problem);
     this.bounds = new Bounds(this.layout);
-    this.single = problem.requirements.map(() => undefined);
+    this.groupOf = groupsOf(problem);
+    this.single = Array.from({ length: 1 + Math.max(-1, ...this.groupOf) }, () => undefined);
     this.index = new Float64Array(this.layout.order.length + 1);
     this.inOrder = new Int32Array(this.layout.order.length);
     this.walk = new Walk(this.layout, (level, option) => this.visit(level, option));
   }
 
-  /** The fewest requirements that must give way together; undefined while none was found that could. */
+  /** The fewest groups of requirements that must give way together; undefined while none was found that could. */
   get together(): Relaxation | undefined {
     return this.least === undefined ? undefined : relaxationOf(this.problem, this.least.combined);
   }
 
-  /** For each requirement what it must give when all others are kept; undefined: no loosening of it alone helps. */
+  /** For each group, in the order of `groupsOf`, what it must give when all others are kept; undefined: no loosening of it alone helps. */
   get alone(): readonly (Relaxation | undefined)[] {
     return this.single.map((found) => found && relaxationOf(this.problem, found.combined));
   }
@@ -73,8 +75,8 @@ export class LoosenSearch {
   private take(): void {
     for (const [level, dimension] of this.layout.order.entries()) this.inOrder[dimension] = this.bounds.options[level]!;
     const combined = combinedOf(this.problem, this.inOrder);
-    const shares = combined.margins.map((margin) => (margin < -SAME ? -margin : 0));
-    if (shares.some((one) => one >= -HOPELESS)) return;
+    if (combined.margins.some((margin) => margin <= HOPELESS)) return;
+    const shares = groupShares(combined, this.groupOf, this.single.length);
     const broken = shares.filter((one) => one > 0).length;
     const share = wholeMillionths(shares.reduce((sum, one) => sum + one, 0));
     const found = { broken, share, combined };
@@ -84,6 +86,14 @@ export class LoosenSearch {
   }
 }
 
+/** Largest share by which each group is broken; 0: it is kept. */
+function groupShares({ margins }: Combined, groupOf: readonly number[], groups: number): readonly number[] {
+  const shares = Array.from({ length: groups }, () => 0);
+  for (const [at, margin] of margins.entries())
+    if (margin < -SAME) shares[groupOf[at]!] = Math.max(shares[groupOf[at]!]!, -margin);
+  return shares;
+}
+
 function better(broken: number, share: number, index: number, held: Found | undefined): boolean {
   if (held === undefined) return true;
   if (broken !== held.broken) return broken < held.broken;
@@ -91,13 +101,17 @@ function better(broken: number, share: number, index: number, held: Found | unde
   return index < held.combined.index;
 }
 
-function relaxationOf({ requirements }: CombineProblem, combined: Combined): Relaxation {
-  const loosened = combined.margins.flatMap((margin, requirement): readonly Loosening[] => {
-    if (margin >= -SAME) return [];
-    const { low } = requirements[requirement]!;
-    const figure = combined.figures[requirement]!;
-    const end = low !== undefined && figure < low ? 'low' : 'high';
-    return [{ requirement, end, to: figure, share: -margin }];
-  });
-  return { loosened, share: loosened.reduce((sum, one) => sum + one.share, 0), combined };
+function relaxationOf(problem: CombineProblem, combined: Combined): Relaxation {
+  const groupOf = groupsOf(problem);
+  const worst = new Map<string, Loosening>();
+  for (const [requirement, margin] of combined.margins.entries()) {
+    if (margin >= -SAME) continue;
+    const { low } = problem.requirements[requirement]!;
+    const to = combined.figures[requirement]!;
+    const end = low !== undefined && to < low ? 'low' : 'high';
+    const key = `${groupOf[requirement]} ${end}`;
+    if ((worst.get(key)?.share ?? 0) < -margin) worst.set(key, { requirement, end, to, share: -margin });
+  }
+  const shares = groupShares(combined, groupOf, 1 + Math.max(-1, ...groupOf));
+  return { loosened: [...worst.values()], share: shares.reduce((sum, one) => sum + one, 0), combined };
 }

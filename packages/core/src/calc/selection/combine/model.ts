@@ -38,6 +38,8 @@ export interface Requirement {
   readonly low?: number;
   readonly high?: number;
   readonly scale: number;
+  /** Requirements of one group stand and give way together, like one window for all cylinders; left out: by itself. */
+  readonly group?: string;
 }
 
 /** What is to be small: whole numbers, by dimension and option, so that sums are exact. */
@@ -90,9 +92,9 @@ export interface Combined {
   readonly worst: number;
 }
 
-/** How far one requirement must give way. */
+/** How far one end of a group's windows must give way. */
 export interface Loosening {
-  /** Place of the requirement in the problem. */
+  /** Place in the problem of the requirement that asks for most. */
   readonly requirement: number;
   readonly end: 'low' | 'high';
   /** Where that end would have to lie. */
@@ -100,10 +102,11 @@ export interface Loosening {
   /** How far that is from where it lies, as share of the requirement's scale. */
   readonly share: number;
 }
-/** Requirements that must give way together, so that a combination is left. */
+/** Groups of requirements that must give way together, so that a combination is left. */
 export interface Relaxation {
+  /** One or both ends of each group. */
   readonly loosened: readonly Loosening[];
-  /** Sum of their shares. */
+  /** Sum over the groups of the largest share in each. */
   readonly share: number;
   /** A combination that keeps all the others. */
   readonly combined: Combined;

@@ -7,7 +7,7 @@ import { Walk } from './walk.js';
 
 /**
  * Searches for every option of a dimension that belongs to at least one combination which keeps all requirements. The dimension is
- * chosen last, so that an option that was found is not looked at again; the search ends when all are found.
+ * chosen first, and what lies below an option is left as soon as one combination was found there.
  * Source: branch and bound, own implementation.
  */
 export class ReachSearch {
@@ -18,31 +18,26 @@ export class ReachSearch {
   private readonly layout: Layout;
   private readonly bounds: Bounds;
   private readonly inOrder: Int32Array;
-  private left: number;
 
   constructor(problem: CombineProblem, dimension: number) {
     this.problem = problem;
     this.layout = layOut(problem, dimension);
     this.bounds = new Bounds(this.layout);
     this.serves = new Uint8Array(problem.dimensions[dimension]!.size);
-    this.left = this.serves.length;
     this.inOrder = new Int32Array(this.layout.order.length);
     this.walk = new Walk(this.layout, (level, option) => this.visit(level, option));
     if (this.bounds.broken[0]! > 0) this.walk.stop();
   }
 
   private visit(level: number, option: number): boolean {
-    const last = level + 1 === this.layout.order.length;
-    if (last && this.serves[option] === 1) return false;
+    if (level > 0 && this.serves[this.bounds.options[0]!] === 1) return false;
     if (!this.bounds.choose(level, option, true)) return false;
-    if (last && (this.bounds.open[level + 1] === 0 || this.keeps())) this.found(option);
+    const last = level + 1 === this.layout.order.length;
+    if (this.bounds.open[level + 1] === 0 || (last && this.keeps())) {
+      this.serves[this.bounds.options[0]!] = 1;
+      return false;
+    }
     return true;
-  }
-
-  private found(option: number): void {
-    this.serves[option] = 1;
-    this.left -= 1;
-    if (this.left === 0) this.walk.stop();
   }
 
   private keeps(): boolean {
