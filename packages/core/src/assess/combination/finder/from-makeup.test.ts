@@ -4,6 +4,7 @@ import { compressionOf } from '../compression.js';
 import { intakeFacesOf } from '../intake-face.js';
 import { bareEngine, bareVee, makeupWith, valueIn } from '../rows.suite.js';
 import { springsOf } from '../springs.js';
+import { roomSweep } from '../valve-room.js';
 import {
   advance,
   answerOf,
@@ -37,7 +38,13 @@ const FIGURES: Readonly<Record<string, number>> = {
   'lobe-duration': degrees(276),
   'centreline-wanted': degrees(108),
   'rocker-ratio': 1.5,
-  'valve-lash': 0,
+  'valve-lash': mm(0.2),
+  'valve-drop': mm(4.6),
+  'valve-drop-gasket': mm(1.3),
+  'valve-angle': degrees(18),
+  'lobe-fullness': 6.5,
+  'valve-room-least@intake': mm(1),
+  'valve-room-least@exhaust': mm(1),
   'spring-installed-height': mm(44),
   'spring-bind-height': mm(28),
   'spring-shim': mm(0.5),
@@ -50,7 +57,6 @@ const FIGURES: Readonly<Record<string, number>> = {
 };
 const vee = bareVee();
 const makeup = makeupWith(vee, FIGURES);
-const { valveRoom: _, ...wanted } = wantedFrom(makeup);
 const input: FinderInput = {
   fixed: fixedFrom(makeup),
   offer: {
@@ -58,8 +64,9 @@ const input: FinderInput = {
     deckCut: { limit: mm(0.4), step: mm(0.2), each: true },
     headCut: { limit: mm(0.4), step: mm(0.2), each: true },
     rockerRatio: { values: [{ value: 1.5 }, { value: 1.6 }] },
+    camAdvance: { from: degrees(-4), to: degrees(4), step: degrees(4) },
   },
-  wanted: { ...wanted, intakeShift: mm(2) },
+  wanted: { ...wantedFrom(makeup), intakeShift: mm(2) },
   keep: 4,
 };
 const find = (given: FinderInput) => {
@@ -93,6 +100,7 @@ describe('a search that starts from the figures at hand', () => {
         'gasket-thickness': size('gasket', 'thickness'),
         'gasket-bore': size('gasket', 'bore'),
         'rocker-ratio': size('rocker-ratio'),
+        'cam-advance': size('cam-advance'),
         ...Object.fromEntries(cuts),
       });
       const found = (key: string) => figures.find((one) => one.key === key)!.value;
@@ -105,6 +113,9 @@ describe('a search that starts from the figures at hand', () => {
       const faces = intakeFacesOf(tried);
       for (const bank of ['left', 'right'])
         expect(found(`intake-shift@${bank}`)).toBeCloseTo(valueIn(faces, 'intake-face-cut', { bank })!, 12);
+      const bank = roomSweep(tried, { cylinder: 2 })(0);
+      for (const { kind, least } of bank) expect(found(`${kind}-room@right`)).toBeCloseTo(least.gap, 8);
+      expect(bank).toHaveLength(2);
       const springs = springsOf(tried);
       expect(found('bind-room@intake')).toBeCloseTo(valueIn(springs, 'bind-margin', { kind: 'intake' })!, 12);
       expect(found('retainer-room@exhaust')).toBeCloseTo(valueIn(springs, 'retainer-margin', { kind: 'exhaust' })!, 12);
