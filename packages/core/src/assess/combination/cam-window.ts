@@ -2,10 +2,10 @@
 import { type CamWindow, camWindow } from '../../calc/valvetrain/index.js';
 import type { ValveKind } from '../../engine/index.js';
 import { type Part, together, told } from './answering.js';
-import { Look } from './look.js';
+import { computed, Look } from './look.js';
 import type { Answered, AnsweredFigure, Makeup } from './model.js';
 import { VALVE_KINDS } from './sizes-as-figures.js';
-import { leastRoom, type RoomModel, type RoomOptions, roomModel } from './valve-room-model.js';
+import { leastRoom, type RoomModel, type RoomOptions, roomAt, roomModel } from './valve-room-model.js';
 
 export interface CamWindowOptions extends RoomOptions {
   /** How far either way is looked [rad of crank]; left out: 20 degrees. */
@@ -63,7 +63,7 @@ export function camWindowOf(makeup: Makeup, options: CamWindowOptions = {}): Cam
           reach,
         );
   const own: Part = {
-    figures: window === undefined ? [] : figuresOf(window),
+    figures: window === undefined ? [] : figuresOf(makeup, window, sides, options),
     computed: [],
     working: sides.map(({ kind, limit, from }) => `${kind}: at least ${told('length', limit)} (${from})`),
     cautions: cautionsOf(window, sides, kinds, reach),
@@ -76,12 +76,37 @@ export function camWindowOf(makeup: Makeup, options: CamWindowOptions = {}): Cam
   };
 }
 
-function figuresOf({ most, least }: CamWindow): readonly AnsweredFigure[] {
-  const angle = { quantity: 'angle' } as const;
-  return [
-    ...(most === undefined ? [] : [{ ...angle, key: 'most-advance', name: 'most advance', value: most }]),
-    ...(least === undefined ? [] : [{ ...angle, key: 'most-retard', name: 'most retard', value: -least }]),
-  ];
+function figuresOf(
+  makeup: Makeup,
+  { most, least }: CamWindow,
+  sides: readonly Side[],
+  options: RoomOptions,
+): readonly AnsweredFigure[] {
+  const edge = (key: string, name: string, at: number | undefined, sign: 1 | -1): readonly AnsweredFigure[] => {
+    if (at === undefined) return [];
+    const u = doubtOf(makeup, at, sides, options);
+    return [{ key, name, quantity: 'angle', value: sign * at, ...(u !== undefined && { u }) }];
+  };
+  return [...edge('most-advance', 'most advance', most, 1), ...edge('most-retard', 'most retard', least, -1)];
+}
+
+const STEP = 1e-4;
+/** Doubt of where a room meets its limit: that of the room there, over how fast it changes with the cam. A read lobe brings that of its own place. */
+function doubtOf(makeup: Makeup, at: number, sides: readonly Side[], options: RoomOptions): number | undefined {
+  const spare = ({ model, limit }: Side) => leastRoom(model, at).gap - limit;
+  const [first, ...others] = sides;
+  if (first === undefined) return undefined;
+  const { kind, model } = others.reduce((tight, one) => (spare(one) < spare(tight) ? one : tight), first);
+  const { angle } = leastRoom(model, at);
+  const found = computed(makeup, kind, (look) => {
+    const own = roomModel(look, kind, options);
+    return own === undefined ? {} : { room: roomAt(own, angle, at) };
+  });
+  const room = found.values.get('room')?.u;
+  const slope = (leastRoom(model, at + STEP).gap - leastRoom(model, at - STEP).gap) / (2 * STEP);
+  const read = model.curve.from === 'read' ? model.curve.u : 0;
+  if (room === undefined || read === undefined || slope === 0) return undefined;
+  return Math.hypot(Math.hypot(room, model.curve.uLift ?? 0) / slope, read);
 }
 
 function tableOf(sides: readonly Side[], reach: number): readonly RoomAtAdvance[] {

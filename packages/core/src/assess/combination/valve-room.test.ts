@@ -1,12 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { findCalculation } from '../../calc/index.js';
 import type { Angle, Length } from '../../quantity/index.js';
 import { degrees, inch, mm } from '../../quantity/index.js';
+import { camCorrection } from './cam-correction.js';
 import { camWindowOf } from './cam-window.js';
 import { degreeing } from './degreeing.js';
 import { DEGREE, every, LOBE, readingsOfLobe } from './degreeing.suite.js';
+import { motionOf } from './lift-motion.js';
 import { type ReadCurves, readCurves } from './lift-motion-curve.js';
+import { preloadOf } from './preload.js';
+import { pushrodOf } from './pushrod.js';
+import { rockersOf } from './rockers.js';
 import { answerIn, bareEngine, makeupWith, valueIn } from './rows.suite.js';
+import { timingOf } from './timing.js';
 import { roomSweep, valveRoomOf } from './valve-room.js';
 import { HOT_FIGURES, ROOM_FIGURES, roomMakeup } from './valve-room.suite.js';
 
@@ -165,12 +172,42 @@ describe('room between valve and piston', () => {
   });
 });
 
+describe('sources', () => {
+  it('are calculations of the catalogue, in every answer about cam, valve room and gear', () => {
+    const makeup = roomMakeup();
+    const lobe = degreeing(makeup, readingsOfLobe({ nose: 108, at: every(10) })).lobes[0]!;
+    const answers = [
+      degreeing(makeup, []),
+      timingOf(makeup),
+      room(),
+      camWindowOf(makeup),
+      camCorrection(makeup, lobe, { parts: [] }),
+      motionOf(makeup),
+      rockersOf(makeup),
+      pushrodOf(makeup),
+      preloadOf(makeup),
+    ];
+    for (const { sources } of answers) {
+      expect(sources.length).toBeGreaterThan(0);
+      for (const id of sources) expect(findCalculation(id), id).toBeDefined();
+    }
+  });
+});
+
 describe('how far the cam may be moved', () => {
   it('ends where a room meets its limit', () => {
     const answer = camWindowOf(roomMakeup());
     const most = valueIn(answer, 'most-advance')!;
     expect(least(room({}, { advance: most }))).toBeCloseTo(inch(0.08), 9);
     expect(least(room({}, { advance: -valueIn(answer, 'most-retard')! }), EXHAUST)).toBeCloseTo(inch(0.1), 9);
+  });
+  it('is as doubtful as the room there over its slope: 1 degree of advance takes about 0.17 mm', () => {
+    const makeup = roomMakeup();
+    const most = answerIn(camWindowOf(makeup), 'most-advance')!;
+    const at = answerIn(valveRoomOf(makeup, { advance: most.value }), 'valve-room', INTAKE)!;
+    const degree =
+      least(room({}, { advance: most.value - DEGREE / 2 })) - least(room({}, { advance: most.value + DEGREE / 2 }));
+    expect(most.u!).toBeCloseTo((at.u! / degree) * DEGREE, 4);
   });
   it('tables the least rooms, intake falling and exhaust growing with advance', () => {
     const { table } = camWindowOf(roomMakeup(), { reach: degrees(10) });
