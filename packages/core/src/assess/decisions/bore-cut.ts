@@ -8,6 +8,7 @@ import { byText, figure } from './decision.js';
 import { chanceOfAll, chanceText, judged, type Known, middle, SURE } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import { type PistonSet, pistonsInHand } from './piston-sets.js';
+import { lackingFor } from './pistons-taken.js';
 import type { WornBore } from './worn-bore.js';
 
 /** All that the alternatives are computed from. */
@@ -53,7 +54,6 @@ export function cutOf(
   const walls = rooms.flatMap((room) => room.wall ?? []).toSorted((a, b) => a.value - b.value);
   const least = assessment.engine.machining?.leastBoreWall;
   const thin = least !== undefined && walls[0] !== undefined && judged(walls[0], { low: least.value }) === 'out';
-  const pieces = [...inHand.keys()].length + set.pieces;
   return {
     targets,
     tightest: { bore: tightest.bore, spare: tightest.free.value },
@@ -73,7 +73,7 @@ export function cutOf(
       ...(tightest.free.value < -ROUNDING
         ? [`${tightest.bore.place.name} does not clean up: ${words.length(-tightest.free.value)} short.`]
         : []),
-      ...(pieces < bores.length ? [`Only ${pieces} pistons of this size can be had; ${bores.length} are needed.`] : []),
+      ...lackingFor(assessment, set, targets),
       ...(thin ? [`The wall would become thinner than ${words.length(least.value)} (${least.from.text}).`] : []),
     ],
   };

@@ -11,8 +11,10 @@ import { cutBefore } from './cut-before.js';
 import { blocked, type Decider, decided, notMeasured, placesOf, placesText, possible, waiting } from './decision.js';
 import { middle } from './judged.js';
 import type { LengthWords } from './length-words.js';
-import { buysFor, oversizeText, type PistonSet, pistonSets } from './piston-sets.js';
+import { oversizeText, type PistonSet, pistonSets } from './piston-sets.js';
+import { pistonsTaken, ringsTaken } from './pistons-taken.js';
 import { someBores } from './some-bores.js';
+import { buysOf } from './stock-taken.js';
 import { type WornBore, wornBores } from './worn-bore.js';
 
 const QUESTION = {
@@ -92,14 +94,7 @@ function cutTo(boring: Boring, set: PistonSet, bores: readonly WornBore[]): Cut 
   const { figures, against, verdict, tightest, targets } = cut;
   if (against.length > 0)
     return { set, tightest, alternative: blocked({ ...named, figures, verdict: 'out', against }) };
-  const { pistons, rings } = buysFor(
-    assessment,
-    set,
-    bores.map(({ place }) => place),
-    words,
-    targets[0]?.grade,
-  );
-  const inHand = targets.every(({ fittedTo }) => fittedTo !== undefined);
+  const places = bores.map(({ place }) => place);
   const work = {
     id: 'bore/all',
     operation: `bore and hone to ${oversizeText(set.oversize, words)}`,
@@ -114,7 +109,7 @@ function cutTo(boring: Boring, set: PistonSet, bores: readonly WornBore[]): Cut 
       figures,
       verdict,
       orders: [boreOrder(assessment, work, words)],
-      buys: [...(inHand ? [] : pistons), ...rings],
+      buys: buysOf([...pistonsTaken(set, targets, words), ...ringsTaken(assessment, set, places, words)]),
     }),
   };
 }

@@ -8,7 +8,8 @@ import { aim, type JournalTarget, journalTargets, sharedTarget } from './journal
 import { type Closed, chanceOfAll, chanceText, SURE, sameLength } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import type { StationValue } from './measured-at.js';
-import { buyShell, undersizeText } from './shell-walls.js';
+import { halvesOf, undersizeText } from './shell-walls.js';
+import { buysOf, piecesOf, shareOut } from './stock-taken.js';
 
 /** Ground off a journal before it is round and bright. Common practice, no source. */
 const USUAL_GRIND = inch(0.002);
@@ -55,7 +56,7 @@ export function grindTo({ assessment, group, worn, words }: Grinding, undersize:
   );
   const chance = chanceOfAll(rooms.map(({ known }) => ({ known, window: { low: 0 } })));
   const halves = 2 * positions.length;
-  const pieces = shells.reduce((sum, { count = Number.POSITIVE_INFINITY }) => sum + count, 0);
+  const pieces = shells.reduce((sum, shell) => sum + piecesOf(shell), 0);
   const against = [
     ...(cleans ? [] : [`${tightest.place.name} does not clean up: ${words.length(-tightest.known.value)} short.`]),
     ...(pieces < halves ? [`Only ${pieces} halves of this size can be had; ${halves} are needed.`] : []),
@@ -70,14 +71,17 @@ export function grindTo({ assessment, group, worn, words }: Grinding, undersize:
     figure('From', [...new Set(targets.map(({ how }) => how))].join('; ')),
   ];
   if (against.length > 0) return blocked({ ...named, figures, verdict: 'out', against });
-  const shell = targets[0]?.shell ?? shells[0];
+  const own = targets[0]?.shell;
+  const taken = shareOut(own === undefined ? shells : [own], halves).map(({ part, count }) =>
+    halvesOf(part, count, group.journals, words),
+  );
   return possible({
     ...named,
     figures,
     verdict: chance === undefined ? 'no data' : chance >= SURE ? 'in' : 'near',
     against: shared ? [] : ['No one size suits every journal: the shop grinds each to its own.'],
     orders: [orderOf({ assessment, group, worn, words }, undersize, targets, shared)],
-    buys: shell === undefined ? [] : [buyShell(shell, halves, group.journals, words)],
+    buys: buysOf(taken),
   });
 }
 

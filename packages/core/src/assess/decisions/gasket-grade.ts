@@ -17,6 +17,7 @@ import {
 import { judged, type Known } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import { stationValues } from './measured-at.js';
+import { buysOf, shortOf } from './stock-taken.js';
 
 const HEIGHT = 'piston-protrusion.height';
 const BASES: Readonly<Record<GradeBasis, string>> = {
@@ -71,12 +72,14 @@ function gasketAlternative(
     const low = chosen.value < (gasket.protrusion.low ?? Number.NEGATIVE_INFINITY);
     return blocked({ ...draft, against: [`the pistons stand ${low ? 'too low' : 'too high'} for it`] });
   }
-  const number = gasket.partNumber === undefined ? {} : { partNumber: gasket.partNumber };
+  const taken = [{ part: gasket, count: heads, size: words.length(gasket.thickness), for: 'cylinder head' }];
+  const short = shortOf(taken);
+  if (short.length > 0) return blocked({ ...draft, against: short });
   return possible({
     ...draft,
     against:
       verdict === 'near' ? ['the uncertainty reaches into the next grade: measure the highest piston again'] : [],
-    buys: [{ part: gasket.name, ...number, size: words.length(gasket.thickness), count: heads, for: 'cylinder head' }],
+    buys: buysOf(taken),
   });
 }
 

@@ -78,6 +78,30 @@ describe('bolts in blind holes', () => {
   });
 });
 
+describe('bolts used again up to a length', () => {
+  // Quernside: rod bolts of 52.4 mm, at most 52.55 mm for another use.
+  const rodBolts = (more: Record<string, string> = {}) =>
+    decisionOf(assessed(V8, { 'bolt-length': '52.45 mm', ...more }), 'bolt-reuse', 'rods');
+  it('stay where every one is surely shorter than its maker allows', () => {
+    const decision = rodBolts();
+    expect(decision.recommended).toBe('use-again');
+    expect(alternativeOf(decision, 'use-again')).toMatchObject({ verdict: 'in', buys: [] });
+  });
+  it('that have grown are renewed, and so is one that may have by the doubt of the gauge', () => {
+    const decision = rodBolts({ 'bolt-length/rods-1': '52.70 mm', 'bolt-length/rods-2': '52.549 mm' });
+    expect(decision.recommended).toBe('renew-grown');
+    expect(alternativeOf(decision, 'renew-grown').words).toBe('Renew 2 bolts: hole 1 and hole 2');
+    expect(alternativeOf(decision, 'renew-grown').buys).toEqual([
+      { part: 'connecting rod bolt', size: 'M9x1', count: 2, for: 'connecting rod bolts' },
+    ]);
+    expect(alternativeOf(decision, 'use-again').verdict).toBe('out');
+    expect(alternativeOf(decision, 'renew-all').buys[0]?.count).toBe(16);
+  });
+  it('wait for the lengths', () => {
+    expect(decisionOf(assessed(V8, {}), 'bolt-reuse', 'rods').missing[0]).toMatch(/^length of \d+ bolts: measure it$/);
+  });
+});
+
 describe('the ledger of parts used again', () => {
   it('has a line for a part past its limit, with repair and renewal before use', () => {
     const decision = decisionOf(assessed(V8, { 'crank-runout': '0.12 mm' }), 'reuse');

@@ -1,160 +1,25 @@
 /** D46: shims or seals under wet liners, so that they stand above the block as the maker asks. */
-import { distinctStacks, type LinerRules, linerSeals, linersKeep, type Stack } from '../../calc/selection/index.js';
+import { distinctStacks, linerSeals, type Stack } from '../../calc/selection/index.js';
 import type { ThicknessStock } from '../../engine/index.js';
 import type { Length } from '../../quantity/index.js';
-import { limitsOf, newWindow, wearWindow } from '../limits/index.js';
-import type { Alternative, Assessment, BuyLine, Decision, OrderLine, Place, Size } from '../model.js';
+import type { Alternative, Assessment, Decision, Place } from '../model.js';
 import {
-  type Asked,
   blocked,
   type Decider,
   decided,
   figure,
-  limitAt,
   listed,
   notMeasured,
   origin,
   placesOf,
   possible,
-  sizeAt,
   waiting,
-  worstVerdict,
 } from './decision.js';
-import { judged } from './judged.js';
 import type { LengthWords } from './length-words.js';
-import { counted } from './other-words.js';
-
-const HEIGHT = 'liner-protrusion.height';
-const NEIGHBOURS = 'liner-protrusion.neighbours';
-/** More shims than this under one liner lie on each other badly. Common practice, no source. */
-const MOST_SHIMS = 2;
-
-interface Liner {
-  readonly place: Place;
-  readonly size: Size;
-}
-interface Bank {
-  readonly liners: readonly Liner[];
-  readonly asked: Asked;
-  readonly rules: LinerRules;
-  /** Narrower by the uncertainty of a reading, so that what is chosen is surely inside. */
-  readonly sure: LinerRules;
-}
-
-/** Largest difference between neighbours that the sheet prints for the bank; undefined where it prints none. */
-function neighbourLimit(
-  { engine }: Assessment,
-  { bank }: Place,
-): { readonly step: Length; readonly from: string } | undefined {
-  for (const row of limitsOf(engine, NEIGHBOURS, bank === undefined ? {} : { bank })) {
-    const step = (newWindow(row) ?? wearWindow(row, 'hole'))?.high;
-    if (step !== undefined) return { step: step as Length, from: origin(row) };
-  }
-  return undefined;
-}
-
-function bankOf(assessment: Assessment, places: readonly Place[]): Bank | undefined {
-  const liners = places.flatMap((place) => {
-    const size = sizeAt(assessment, HEIGHT, place.id);
-    return size === undefined ? [] : [{ place, size }];
-  });
-  const [first] = places;
-  if (first === undefined) return undefined;
-  const asked = limitAt(assessment, HEIGHT, first.id, 'new');
-  const high = asked?.window.high as Length | undefined;
-  if (asked === undefined || high === undefined || liners.length < places.length) return undefined;
-  const low = asked.window.low as Length | undefined;
-  const step = neighbourLimit(assessment, first)?.step;
-  const rules = {
-    high,
-    ...(low === undefined ? {} : { low }),
-    ...(step === undefined ? {} : { stepLimit: step }),
-    oneWay: false,
-  };
-  const doubt = 2 * Math.max(...liners.map(({ size }) => size.u ?? 0));
-  const narrow = {
-    ...rules,
-    high: (high - doubt) as Length,
-    ...(low === undefined ? {} : { low: (low + doubt) as Length }),
-  };
-  return { liners, asked, rules, sure: narrow.low !== undefined && narrow.low > narrow.high ? rules : narrow };
-}
-
-interface Shimmed {
-  readonly liner: Liner;
-  readonly stack: Stack;
-}
-
-function judgedBank({ asked, rules }: Bank, shimmed: readonly Shimmed[]) {
-  const heights = shimmed.map(({ liner, stack }) => liner.size.value + stack.height);
-  const kept = linersKeep(heights as Length[], rules);
-  const verdicts = shimmed.map(({ liner }, at) => judged({ value: heights[at] ?? 0, u: liner.size.u }, asked.window));
-  return { heights, kept, verdict: worstVerdict([...verdicts, ...(kept.stepKept ? [] : (['out'] as const))]) };
-}
-
-function alternativeOf(
-  bank: Bank,
-  draft: Pick<Alternative, 'id' | 'words'>,
-  shimmed: readonly Shimmed[],
-  sizes: readonly ThicknessStock[],
-  words: LengthWords,
-): Alternative {
-  const { heights, kept, verdict } = judgedBank(bank, shimmed);
-  const buys = buysOf(shimmed, sizes, words);
-  const short = buys.flatMap(({ size, count }) => {
-    const part = sizes.find(({ thickness }) => words.length(thickness) === size);
-    return part?.count !== undefined && count > part.count
-      ? [`takes ${counted(count, 'shim')} of ${size}, there are ${part.count}`]
-      : [];
-  });
-  const alternative = possible({
-    ...draft,
-    figures: [
-      ...shimmed.map(({ liner, stack }, at) =>
-        figure(
-          liner.place.name,
-          `${shimText(stack, sizes, words)}: stands ${words.sure(heights[at] ?? 0, liner.size.u)}`,
-        ),
-      ),
-      figure('largest step between neighbours', words.length(kept.step)),
-    ],
-    verdict,
-    against: kept.stepKept ? [] : ['neighbours stand further apart than the sheet allows'],
-    orders: buys.length === 0 ? [] : [shimOrder(bank, shimmed, sizes, words)],
-    buys,
-  });
-  return short.length === 0 ? alternative : blocked({ ...alternative, against: short });
-}
-const shimText = ({ shims }: Stack, sizes: readonly ThicknessStock[], words: LengthWords): string =>
-  shims.length === 0 ? 'no shim' : shims.map((one) => words.length(sizes[one]?.thickness ?? 0)).join(' + ');
-
-function buysOf(shimmed: readonly Shimmed[], sizes: readonly ThicknessStock[], words: LengthWords): readonly BuyLine[] {
-  return sizes.flatMap((part, at) => {
-    const count = shimmed.flatMap(({ stack }) => stack.shims).filter((one) => one === at).length;
-    if (count === 0) return [];
-    const number = part.partNumber === undefined ? {} : { partNumber: part.partNumber };
-    return [{ part: part.name, ...number, size: words.length(part.thickness), count, for: 'liners' }];
-  });
-}
-
-function shimOrder(
-  { liners, asked }: Bank,
-  shimmed: readonly Shimmed[],
-  sizes: readonly ThicknessStock[],
-  words: LengthWords,
-): OrderLine {
-  return {
-    id: `liner-shims/${liners[0]?.place.bank ?? 'all'}`,
-    operation: 'Shim the liners',
-    part: 'liners',
-    property: HEIGHT,
-    places: liners.map(({ place }) => place.id),
-    target: asked.window,
-    measured: 'length',
-    with: 'liners held down at the maker’s clamping torque, seals out',
-    notes: shimmed.map(({ liner, stack }) => `${liner.place.name}: ${shimText(stack, sizes, words)} under the flange.`),
-  };
-}
+import { type Bank, bankOf, HEIGHT, neighbourLimit } from './liner-bank.js';
+import { linerAlternative } from './liner-plan.js';
+import { MOST_SHIMS } from './shim-stacks.js';
+import { piecesOf } from './stock-taken.js';
 
 /** Liners that stand too high without any shim: only a deeper ledge brings them down. */
 function deeperLedge({ liners, asked, rules }: Bank, words: LengthWords): readonly Alternative[] {
@@ -185,49 +50,62 @@ function deeperLedge({ liners, asked, rules }: Bank, words: LengthWords): readon
   ];
 }
 
-/** Liners as they stand, with one shim for all, and with a shim of its own each. */
+type Choice = 'one-each' | 'same-for-all';
+const CHOICES: readonly { readonly choice: Choice; readonly words: string }[] = [
+  { choice: 'one-each', words: 'A shim of its own for each' },
+  { choice: 'same-for-all', words: 'The same shim for all' },
+];
+
+/** Liners as they stand, with a shim of its own each, and with one shim for all. */
 function alternativesOf(bank: Bank, sizes: readonly ThicknessStock[], words: LengthWords): readonly Alternative[] {
+  const bare = bank.liners.map((liner) => ({ liner, stack: BARE }));
+  const asIs = linerAlternative(bank, { id: 'as-is', words: 'Leave the liners as they stand' }, bare, sizes, words);
+  const shimmed = sizes.length === 0 ? [] : CHOICES.flatMap((one) => planned(bank, sizes, one, words));
+  const others = [...shimmed, ...deeperLedge(bank, words)];
+  return asIs.verdict === 'in' ? [asIs, ...others] : [...others, asIs];
+}
+const BARE: Stack = { shims: [], height: 0 as Length };
+
+/** The plan from all sizes; where it takes more of some than there are, also the plan without these. */
+function planned(
+  bank: Bank,
+  sizes: readonly ThicknessStock[],
+  { choice, words: said }: (typeof CHOICES)[number],
+  words: LengthWords,
+): readonly Alternative[] {
+  const whole = planFrom(bank, sizes, choice, { id: choice, words: said }, words);
+  if (whole.short.length === 0) return [whole.alternative];
+  const rest = sizes.filter((part) => !whole.short.includes(part));
+  const without = listed(whole.short.map(({ thickness }) => words.length(thickness)));
+  const named = { id: `${choice}-from-the-rest`, words: `${said}, without ${without}` };
+  return [planFrom(bank, rest, choice, named, words).alternative, whole.alternative];
+}
+
+function planFrom(
+  bank: Bank,
+  sizes: readonly ThicknessStock[],
+  choice: Choice,
+  named: Pick<Alternative, 'id' | 'words'>,
+  words: LengthWords,
+): { readonly alternative: Alternative; readonly short: readonly ThicknessStock[] } {
   const stacks = distinctStacks(
     sizes.map(({ thickness }) => thickness),
     MOST_SHIMS,
   );
-  const none = stacks[0] as Stack;
-  const as = (id: string, said: string, list: readonly Stack[]) =>
-    alternativeOf(
-      bank,
-      { id, words: said },
-      bank.liners.map((liner, at) => ({ liner, stack: list[at] ?? none })),
-      sizes,
-      words,
-    );
-  const plan = (id: string, said: string, choice: 'same-for-all' | 'one-each'): readonly Alternative[] => {
-    const input = {
-      bare: bank.liners.map(({ size }) => size.value as Length),
-      seals: stacks.map(({ height }) => height),
-      choice,
-    };
-    const sure = linerSeals({ ...input, ...bank.sure });
-    const found = sure.ok ? sure : linerSeals({ ...input, ...bank.rules });
-    return found.ok
-      ? [
-          as(
-            id,
-            said,
-            found.value.sealOf.map((at) => stacks[at] as Stack),
-          ),
-        ]
-      : [noShims(bank, id, said, found.fault.liner)];
+  const input = {
+    bare: bank.liners.map(({ size }) => size.value as Length),
+    seals: stacks.map(({ height }) => height),
+    choice,
   };
-  const asIs = as('as-is', 'Leave the liners as they stand', []);
-  const shimmed =
-    sizes.length === 0
-      ? []
-      : [
-          ...plan('one-each', 'A shim of its own for each', 'one-each'),
-          ...plan('same-for-all', 'The same shim for all', 'same-for-all'),
-        ];
-  const others = [...shimmed, ...deeperLedge(bank, words)];
-  return asIs.verdict === 'in' ? [asIs, ...others] : [...others, asIs];
+  const sure = linerSeals({ ...input, ...bank.sure });
+  const found = sure.ok ? sure : linerSeals({ ...input, ...bank.rules });
+  if (!found.ok) return { alternative: noShims(bank, named.id, named.words, found.fault.liner), short: [] };
+  const shimmed = bank.liners.map((liner, at) => ({ liner, stack: stacks[found.value.sealOf[at] ?? 0] ?? BARE }));
+  const used = shimmed.flatMap(({ stack }) => stack.shims);
+  return {
+    alternative: linerAlternative(bank, named, shimmed, sizes, words),
+    short: sizes.filter((part, at) => used.filter((one) => one === at).length > piecesOf(part)),
+  };
 }
 const noShims = ({ liners }: Bank, id: string, words: string, liner: number | undefined): Alternative =>
   blocked({

@@ -16,19 +16,31 @@ stock:
 const BARE = { 'liner-protrusion': '0.08 mm', 'liner-protrusion/1': '0.10 mm' };
 
 describe('shims under wet liners', () => {
-  it('are the thickest that keep every liner surely below the highest protrusion: 0.10 mm takes 0.102 or 0.122 (O-39)', () => {
+  it('are the thickest that keep every liner below the highest protrusion: 0.23 − 0.10 asks for 0.122 (O-39)', () => {
     const decision = decisionOf(assessed(O39, BARE), 'liner-shims');
-    const same = alternativeOf(decision, 'same-for-all');
-    // 0.10 + 0.122 = 0.222, 0.08 + 0.122 = 0.202: the printed choice; with the doubt of the dial a thinner one may be surer.
-    expect(figureOf(decision, 'same-for-all', 'cylinder 1')).toMatch(/^0\.1(02|22) mm: stands 0\.2(02|22)/);
-    expect(figureOf(decision, 'same-for-all', 'largest step between neighbours')).toBe('0.020 mm');
-    expect(same.verdict === 'in' || same.verdict === 'near').toBe(true);
+    // The printed choice is one seal for all: 0.10 + 0.122 = 0.222 and 0.08 + 0.122 = 0.202.
+    const printed = alternativeOf(decision, 'same-for-all-from-the-rest');
+    expect(figureOf(decision, printed.id, 'cylinder 1')).toMatch(/^0\.122 mm: stands 0\.2220 ±0\.008/);
+    expect(figureOf(decision, printed.id, 'cylinder 2')).toMatch(/^0\.122 mm: stands 0\.2020/);
+    expect(figureOf(decision, printed.id, 'largest step between neighbours')).toBe('0.020 mm');
+    // It is not the recommended one: 0.222 lies nearer to 0.23 than the dial can tell. A seal of its own each is surely inside.
+    expect(printed).toMatchObject({ possible: true, verdict: 'near' });
+    expect(decision.recommended).toBe('one-each');
+    expect(alternativeOf(decision, 'one-each').verdict).toBe('in');
+    expect(figureOf(decision, 'one-each', 'cylinder 1')).toMatch(/^0\.102 mm: stands 0\.2020/);
   });
-  it('say so when there are not enough of a size', () => {
+  it('say so when there are not enough of a size, and what the others can do', () => {
+    // 0.115 + 0.102 = 0.217 for four liners; the thicker seal would pass 0.23, and of this one there are three.
     const decision = decisionOf(assessed(O39, { 'liner-protrusion': '0.115 mm' }), 'liner-shims');
-    const short = decision.alternatives.filter(({ against }) => against.join().includes('there are 3'));
-    for (const one of short) expect(one.possible).toBe(false);
-    expect(decision.alternatives.some(({ possible }) => possible)).toBe(true);
+    expect(alternativeOf(decision, 'one-each')).toMatchObject({
+      possible: false,
+      against: ['takes 4 of liner seal 0.102 mm, there are 3'],
+    });
+    expect(figureOf(decision, 'one-each-from-the-rest', 'cylinder 1')).toMatch(/^0\.087 mm: stands 0\.202/);
+    expect(decision.recommended).toBe('one-each-from-the-rest');
+    expect(alternativeOf(decision, 'one-each-from-the-rest').buys).toEqual([
+      expect.objectContaining({ size: '0.087 mm', count: 4 }),
+    ]);
   });
   it('count a step between neighbours that is too large as out', () => {
     const decision = decisionOf(
@@ -121,6 +133,17 @@ describe('the head gasket of a diesel', () => {
     expect(silent.recommended).toBe('n3');
     expect(silent.cautions.join(' ')).toContain('choose different gaskets');
     expect(silent.working.join(' ')).toContain('mean of all pistons: 0.635 mm, two notches');
+  });
+  it('cannot be one of which too few lie there', () => {
+    const few = four(`crankTrain: { bore: 91 mm, stroke: 95 mm }
+stock:
+  headGaskets: [{ id: n2, name: two notches, thickness: 1.25 mm, protrusion: 0.60..0.70 mm, count: 0 }]
+`);
+    const withRow = { ...few, limits: graded().limits };
+    expect(alternativeOf(decisionOf(assessed(withRow, HEIGHTS), 'gasket-grade'), 'n2')).toMatchObject({
+      possible: false,
+      against: ['takes 1 of two notches 1.250 mm, there are 0'],
+    });
   });
   it('waits for every piston', () => {
     expect(decisionOf(assessed(graded(), { 'piston-protrusion/1': '0.62 mm' }), 'gasket-grade').missing).toHaveLength(

@@ -1,9 +1,10 @@
 /** Pistons that can be had, by oversize. */
 import type { PistonStock } from '../../engine/index.js';
-import type { Assessment, BuyLine, Place } from '../model.js';
-import { placesOf, placesText, sizeAt } from './decision.js';
+import type { Assessment } from '../model.js';
+import { placesOf, sizeAt } from './decision.js';
 import { type Closed, sameLength } from './judged.js';
 import type { LengthWords } from './length-words.js';
+import { piecesOf } from './stock-taken.js';
 
 /** All grades of one oversize. */
 export interface PistonSet {
@@ -24,7 +25,7 @@ export function pistonSets(pistons: readonly PistonStock[]): readonly PistonSet[
   return oversizes.map((oversize) => {
     const grades = pistons.filter((one) => sameLength(one.oversize, oversize));
     const skirt = skirtOf(grades);
-    const pieces = grades.reduce((sum, { count = Number.POSITIVE_INFINITY }) => sum + count, 0);
+    const pieces = grades.reduce((sum, grade) => sum + piecesOf(grade), 0);
     return { oversize, grades, pieces, ...(skirt && { skirt }) };
   });
 }
@@ -60,25 +61,3 @@ export function pistonsInHand(
 /** "+0.020 in", or "standard". */
 export const oversizeText = (oversize: number, words: LengthWords): string =>
   oversize === 0 ? 'standard' : `+${words.length(oversize)}`;
-
-/** What to buy for so many cylinders, and the rings that go with it. */
-export function buysFor(
-  assessment: Assessment,
-  set: PistonSet,
-  cylinders: readonly Place[],
-  words: LengthWords,
-  grade?: PistonStock,
-) {
-  const oversize = oversizeText(set.oversize, words);
-  const size = grade?.grade === undefined ? oversize : `${oversize}, grade ${grade.grade}`;
-  const purpose = placesText(cylinders);
-  const part = grade ?? set.grades[0];
-  const pistons: readonly BuyLine[] =
-    part === undefined ? [] : [{ part: part.name, ...number(part), size, count: cylinders.length, for: purpose }];
-  const rings = (assessment.engine.stock?.rings ?? [])
-    .filter((ring) => sameLength(ring.oversize, set.oversize))
-    .map((ring) => ({ part: ring.name, ...number(ring), size: oversize, count: cylinders.length, for: purpose }));
-  return { pistons, rings };
-}
-
-const number = ({ partNumber }: { readonly partNumber?: string }) => (partNumber === undefined ? {} : { partNumber });

@@ -9,6 +9,7 @@ import type { LengthWords } from './length-words.js';
 import type { BorePlace, TaggedPiston } from './piston-places.js';
 import { oversizeText } from './piston-sets.js';
 import { clearanceIn } from './pistons-search.js';
+import { buysOf, canBeBought, piecesOf, type Taken } from './stock-taken.js';
 
 interface Offer {
   readonly piston: PistonStock;
@@ -25,7 +26,8 @@ interface Served {
   readonly bore: BorePlace;
   readonly text: string;
   readonly clearance: { readonly value: number; readonly u: number };
-  readonly bought?: PistonStock;
+  /** Of the sheet's stock; absent where it was measured. */
+  readonly piston?: PistonStock;
 }
 
 /**
@@ -40,12 +42,16 @@ export function fewestBought(
 ): Alternative | undefined {
   const offers = offersOf(assessment);
   if (offers.length === 0) return undefined;
+  const shop = offers.filter(({ piston }) => canBeBought(piston));
+  const loose = offers
+    .filter(({ piston }) => !canBeBought(piston))
+    .flatMap((offer) => Array.from({ length: Math.min(piecesOf(offer.piston), bores.length) }, () => offer));
   const windows = bores.map(({ asked }) => moved(asked, -middle(asked)) as ShopWindow);
   const [window = { low: 0 as Length, high: 0 as Length }] = windows;
   const plan = partsWithShop({
     places: bores.map(({ bore, asked }) => (bore.value - middle(asked)) as Length),
-    stock: pistons.map(({ size }) => size.value as Length),
-    shop: offers.map(({ skirt }) => ({ size: middle(skirt) as Length, price: 1 })),
+    stock: [...pistons.map(({ size }) => size.value), ...loose.map(({ skirt }) => middle(skirt))] as Length[],
+    shop: shop.map(({ skirt }) => ({ size: middle(skirt) as Length, price: 1 })),
     target: 0 as Length,
     window,
     windows,
@@ -55,8 +61,10 @@ export function fewestBought(
     return blocked({ ...named, figures: [], verdict: 'no data', against: ['The windows are too wide to be weighed.'] });
   const served = bores.map((bore, at) => {
     const source = plan.value.sources[at];
-    if (source?.kind === 'stock') return fromBench(bore, pistons[source.index] as TaggedPiston, words);
-    return source?.kind === 'shop' ? fromShop(bore, offers[source.index] as Offer, words) : undefined;
+    if (source === undefined || source.kind === 'none') return undefined;
+    if (source.kind === 'shop') return asPrinted(bore, shop[source.index] as Offer, words);
+    const own = pistons[source.index];
+    return own ? fromBench(bore, own, words) : asPrinted(bore, loose[source.index - pistons.length] as Offer, words);
   });
   const without = bores.filter((_, at) => served[at] === undefined);
   const found = served.filter((one) => one !== undefined);
@@ -69,8 +77,8 @@ export function fewestBought(
     ...named,
     figures,
     verdict: worstVerdict(found.map(({ clearance, bore }) => judged(clearance, bore.asked))),
-    against: ['Sizes of bought pistons are printed ones: measure them before they go in.'],
-    buys: buysOf(offers, found, words),
+    against: ['Sizes of pistons from stock are printed ones: measure them before they go in.'],
+    buys: buysOf(takenBy(offers, found, words)),
   });
 }
 
@@ -80,27 +88,22 @@ function fromBench(bore: BorePlace, piston: TaggedPiston, words: LengthWords): S
   return { bore, clearance, text };
 }
 
-function fromShop(bore: BorePlace, { piston, skirt }: Offer, words: LengthWords): Served {
+/** A piston of stock, from the bench or bought. */
+function asPrinted(bore: BorePlace, { piston, skirt }: Offer, words: LengthWords): Served {
   const u = quadrature(bore.bore.u, fromHalfWidth((skirt.high - skirt.low) / 2));
   const clearance = { value: bore.bore.value - middle(skirt), u };
-  const text = `bought, ${sizeText(piston, skirt, words)}: clearance ${words.sure(clearance.value, u)}`;
-  return { bore, clearance, text, bought: piston };
+  const how = canBeBought(piston) ? 'bought' : 'from the bench';
+  const text = `${how}, ${sizeText(piston, skirt, words)}: clearance ${words.sure(clearance.value, u)}`;
+  return { bore, clearance, text, piston };
 }
 
 const sizeText = ({ oversize, grade }: PistonStock, skirt: Closed, words: LengthWords): string =>
   `${oversizeText(oversize, words)}${grade === undefined ? '' : `, grade ${grade}`}, ${words.window(skirt)}`;
 
-const buysOf = (offers: readonly Offer[], found: readonly Served[], words: LengthWords): Alternative['buys'] =>
+const takenBy = (offers: readonly Offer[], found: readonly Served[], words: LengthWords): readonly Taken[] =>
   offers.flatMap(({ piston, skirt }) => {
-    const own = found.filter(({ bought }) => bought === piston);
+    const own = found.filter((one) => one.piston === piston);
     if (own.length === 0) return [];
-    return [
-      {
-        part: piston.name,
-        ...(piston.partNumber === undefined ? {} : { partNumber: piston.partNumber }),
-        size: sizeText(piston, skirt, words),
-        count: own.length,
-        for: placesText(own.map(({ bore }) => bore.place)),
-      },
-    ];
+    const use = placesText(own.map(({ bore }) => bore.place));
+    return [{ part: piston, size: sizeText(piston, skirt, words), count: own.length, for: use }];
   });

@@ -1,5 +1,6 @@
 /** D17: how wide each ring gap must be, and how much is filed off each ring. */
-import type { Alternative, Assessment, BuyLine, Decision, OrderLine, Size, VerdictWord } from '../model.js';
+import type { RingStock } from '../../engine/index.js';
+import type { Alternative, Assessment, BuyLine, Decision, OrderLine, Place, Size, VerdictWord } from '../model.js';
 import {
   type Decider,
   decided,
@@ -13,9 +14,11 @@ import {
   worstVerdict,
 } from './decision.js';
 import { finishedBore } from './finished-bore.js';
-import { judged } from './judged.js';
+import { judged, sameLength } from './judged.js';
 import type { LengthWords } from './length-words.js';
+import { nearestOversize } from './piston-sets.js';
 import { type GapRing, type GapRule, type GapTarget, gapConflicts, gapProperty, gapRules } from './ring-targets.js';
+import { buysOf, shareOut } from './stock-taken.js';
 
 export const GAP_RINGS: readonly GapRing[] = ['top', 'second', 'oil'];
 export const ringName = (ring: GapRing): string => `${ring} ring`;
@@ -88,20 +91,31 @@ function orderOf(ring: GapRing, filings: readonly Filing[], words: LengthWords):
   };
 }
 
-function buysOf({ engine }: Assessment, ring: GapRing, filings: readonly Filing[]): readonly BuyLine[] {
-  const spoilt = filings.filter(({ verdict }) => verdict === 'out').map(({ place }) => place.name);
-  const stock = engine.stock?.rings.filter((one) => one.ring === ring && one.oversize === 0) ?? [];
-  const part = stock[0];
-  if (spoilt.length === 0) return [];
-  return [
-    {
-      part: part?.name ?? ringName(ring),
-      ...(part?.partNumber === undefined ? {} : { partNumber: part.partNumber }),
-      size: 'for the finished bore, gap to be filed',
-      count: spoilt.length,
-      for: listed(spoilt),
-    },
-  ];
+/** Another ring where the gap is too wide already: of the sheet's stock for the finished bore, else by its name. */
+function ringsBought(assessment: Assessment, ring: GapRing, filings: readonly Filing[]): readonly BuyLine[] {
+  const spoilt = filings.filter(({ verdict }) => verdict === 'out').map(({ place }) => place);
+  const [first] = spoilt;
+  if (first === undefined) return [];
+  const names = listed(spoilt.map(({ name }) => name));
+  const need = { size: 'for the finished bore, gap to be filed', for: names };
+  const shared = shareOut(ringsFor(assessment, ring, first), spoilt.length);
+  const left = spoilt.length - shared.reduce((sum, { count }) => sum + count, 0);
+  const others = left === 0 ? [] : [{ part: ringName(ring), count: left, ...need }];
+  return [...buysOf(shared.map((one) => ({ ...one, ...need }))), ...others];
+}
+
+/** Rings of the oversize of the bore in which they will run. */
+function ringsFor(assessment: Assessment, ring: GapRing, place: Place): readonly RingStock[] {
+  const { crankTrain, stock } = assessment.engine;
+  const own = (stock?.rings ?? []).filter((one) => one.ring === ring);
+  const bore = finishedBore(assessment, place)?.value;
+  if (crankTrain.bore === undefined || bore === undefined) return [];
+  const oversize = nearestOversize(
+    own.map((one) => one.oversize),
+    crankTrain.bore.value,
+    bore,
+  );
+  return own.filter((one) => sameLength(one.oversize, oversize));
 }
 
 function alternativeOf(assessment: Assessment, ring: GapRing, rule: GapRule, words: LengthWords): Alternative {
@@ -119,7 +133,7 @@ function alternativeOf(assessment: Assessment, ring: GapRing, rule: GapRule, wor
         .map(({ place }) => `${place.name}: the gap is too wide already`),
     ],
     orders: [orderOf(ring, filings, words)],
-    buys: buysOf(assessment, ring, filings),
+    buys: ringsBought(assessment, ring, filings),
   });
 }
 

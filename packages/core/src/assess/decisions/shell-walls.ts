@@ -1,8 +1,8 @@
 /** Shells that can be had, by the undersize of their journal. */
 import type { ShellStock } from '../../engine/index.js';
-import type { BuyLine } from '../model.js';
 import { type Closed, closed, sameLength } from './judged.js';
 import type { LengthWords } from './length-words.js';
+import type { Taken } from './stock-taken.js';
 
 /** Undersizes that exist, standard first. */
 export const undersizesOf = (shells: readonly ShellStock[]): readonly number[] =>
@@ -23,11 +23,18 @@ export function shellText(shell: ShellStock, words: LengthWords): string {
   return `${mark}, wall ${words.window(wallOf(shell))}`;
 }
 
-/** Shells to buy; `count` halves. */
-export const buyShell = (shell: ShellStock, count: number, purpose: string, words: LengthWords): BuyLine => ({
-  part: `${shell.name}, half`,
-  ...(shell.partNumber === undefined ? {} : { partNumber: shell.partNumber }),
-  size: shellText(shell, words),
+/** Whether two halves are of one kind, one perhaps from the bench and one bought. */
+export const alikeHalves = (one: ShellStock, other: ShellStock): boolean =>
+  one === other ||
+  (one.grade === other.grade &&
+    sameLength(one.undersize, other.undersize) &&
+    sameLength(wallOf(one).low, wallOf(other).low) &&
+    sameLength(wallOf(one).high, wallOf(other).high));
+
+/** So many halves of a shell. */
+export const halvesOf = (shell: ShellStock, count: number, purpose: string, words: LengthWords): Taken => ({
+  part: { ...shell, name: `${shell.name}, half` },
   count,
+  size: shellText(shell, words),
   for: purpose,
 });

@@ -7,9 +7,10 @@ import { byChart } from './grade-charts.js';
 import { middle } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import type { ShellPlace } from './shell-positions.js';
-import { buyShell, shellText } from './shell-walls.js';
+import { alikeHalves, halvesOf, shellText } from './shell-walls.js';
 import { shellsAsFitted } from './shells-as-fitted.js';
 import { type ChosenPair, chooseShells, type ShellChoice, type ShellTask } from './shells-search.js';
+import { buysOf, canBeBought, shortOf, type Taken } from './stock-taken.js';
 
 /** One step of 0.001 in of the journal is half of it in one wall. Common practice, no source. */
 const USUAL_MIX = inch(0.0005);
@@ -50,17 +51,19 @@ export function byRank(a: Way, b: Way): number {
 
 export function ways(choosing: Choosing): readonly Way[] {
   const { assessment, group, places, words, stock } = choosing;
-  const onHand = stock.some(({ count = 0 }) => count > 0);
+  const onHand = stock.some((shell) => !canBeBought(shell));
+  const forSale = stock.some(canBeBought);
+  const searched = (mix: boolean) => [
+    ...(onHand ? [search(choosing, mix, false)] : []),
+    ...(forSale ? [search(choosing, mix, true)] : []),
+  ];
   const kept = shellsAsFitted(assessment, group, places, words);
-  const alike = [...(onHand ? [search(choosing, false, false)] : []), search(choosing, false, true)];
-  const mixed = mayMix(assessment)
-    ? [...(onHand ? [search(choosing, true, false)] : []), search(choosing, true, true)]
-    : [];
+  const mixed = mayMix(assessment) ? searched(true) : [];
   const chart = byChart(assessment, group, places, words);
   return [
     ...(kept === undefined ? [] : [{ ...kept, bought: 0 }]),
-    ...alike,
-    ...mixed.filter((one) => one.choice?.pairs.some(({ upper, lower }) => upper !== lower)),
+    ...searched(false),
+    ...mixed.filter((one) => one.choice?.pairs.some(({ upper, lower }) => !alikeHalves(upper, lower))),
     ...(chart === undefined ? [] : [chartWay(choosing, chart)]),
   ];
 }
@@ -98,7 +101,7 @@ function search(choosing: Choosing, mix: boolean, mayBuy: boolean): Way {
     alternative: possible({
       ...named,
       against: mix ? [rule] : [],
-      buys: choice.buys.map(({ shell, count }) => buyShell(shell, count, usersOf(choice.pairs, shell), words)),
+      buys: buysOf(choice.buys.map(({ shell, count }) => halvesOf(shell, count, usersOf(choice.pairs, shell), words))),
     }),
   };
 }
@@ -109,15 +112,17 @@ const usersOf = (pairs: readonly ChosenPair[], shell: ChosenPair['upper']): stri
 const figuresOf = (pairs: readonly ChosenPair[], words: LengthWords): Alternative['figures'] =>
   pairs.map(({ place, upper, lower, clearance }) => ({
     name: place.place.name,
-    text: `${upper === lower ? shellText(upper, words) : `above ${shellText(upper, words)}; below ${shellText(lower, words)}`}: clearance ${words.sure(clearance.value, clearance.u)}, asked ${words.window(place.asked)}`,
+    text: `${alikeHalves(upper, lower) ? shellText(upper, words) : `above ${shellText(upper, words)}; below ${shellText(lower, words)}`}: clearance ${words.sure(clearance.value, clearance.u)}, asked ${words.window(place.asked)}`,
   }));
 
 function chartWay({ words }: Choosing, chart: NonNullable<ReturnType<typeof byChart>>): Way {
   const verdict = worstVerdict(chart.pairs.map((one) => one.verdict));
   const named = { id: 'chart', words: 'By the printed chart', figures: figuresOf(chart.pairs, words) };
   const out = chart.pairs.filter((one) => one.verdict === 'out');
+  const taken = chartHalves(chart.pairs, words);
   const against = [
     ...chart.against,
+    ...shortOf(taken),
     ...out.map(
       ({ place, clearance }) =>
         `${place.place.name}: clearance ${words.length(clearance.value)} is outside ${words.window(place.asked)}.`,
@@ -127,7 +132,7 @@ function chartWay({ words }: Choosing, chart: NonNullable<ReturnType<typeof byCh
     (sum, { place, clearance }) => sum + Math.abs(clearance.value - middle(place.asked)),
     0,
   );
-  const buys = chartBuys(chart.pairs, words);
+  const buys = buysOf(taken);
   const alternative =
     against.length > 0
       ? blocked({ ...named, verdict: chart.pairs.length === 0 ? 'no data' : 'out', against })
@@ -135,10 +140,10 @@ function chartWay({ words }: Choosing, chart: NonNullable<ReturnType<typeof byCh
   return { alternative, kind: 'chart', bought: buys.reduce((sum, { count }) => sum + count, 0), total };
 }
 
-function chartBuys(pairs: readonly ChosenPair[], words: LengthWords): Alternative['buys'] {
+function chartHalves(pairs: readonly ChosenPair[], words: LengthWords): readonly Taken[] {
   const used = [...new Set(pairs.map(({ upper }) => upper))];
-  return used.flatMap((shell) => {
-    const halves = 2 * pairs.filter(({ upper }) => upper === shell).length - (shell.count ?? 0);
-    return halves > 0 ? [buyShell(shell, halves, usersOf(pairs, shell), words)] : [];
+  return used.map((shell) => {
+    const count = 2 * pairs.filter(({ upper }) => upper === shell).length;
+    return halvesOf(shell, count, usersOf(pairs, shell), words);
   });
 }

@@ -7,13 +7,14 @@ import type { Group } from './bearings-of.js';
 import { judged, type Known, middle, moved } from './judged.js';
 import type { ShellPlace } from './shell-positions.js';
 import { wallOf } from './shell-walls.js';
+import { canBeBought } from './stock-taken.js';
 
 export interface ShellTask {
   readonly places: readonly ShellPlace[];
   readonly shells: readonly ShellStock[];
   readonly widestMix: number;
   readonly thicker: Group['thicker'];
-  /** Whether halves beyond those on hand may be bought; else only what lies on the bench is used. */
+  /** Whether halves may be bought of the shells that have no count; else only what lies on the bench is used. */
   readonly mayBuy: boolean;
 }
 export interface ChosenPair {
@@ -58,7 +59,7 @@ export function chooseShells(task: ShellTask): ShellChoice {
   };
 }
 
-/** Halves on hand; a shell that is only for sale has none. */
+/** Halves on hand; a shell that is bought has none there. */
 const stockOf = ({ count }: ShellStock): number => count ?? 0;
 
 function planOf(task: ShellTask, stock: readonly number[]): ShellsPlan {
@@ -72,7 +73,11 @@ function planOf(task: ShellTask, stock: readonly number[]): ShellsPlan {
         journal: place.journal.value as Length,
         window: window(place),
       })),
-      classes: task.shells.map((shell, at) => ({ wall: middle(wallOf(shell)) as Length, stock: stock[at] ?? 0 })),
+      classes: task.shells.map((shell, at) => ({
+        wall: middle(wallOf(shell)) as Length,
+        stock: stock[at] ?? 0,
+        forSale: canBeBought(shell),
+      })),
       target: 0 as Length,
       window: first ? window(first) : NO_WINDOW,
       widestMix: task.widestMix as Length,

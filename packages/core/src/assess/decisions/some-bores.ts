@@ -4,7 +4,9 @@ import { type Boring, cutOf } from './bore-cut.js';
 import { boreOrder } from './bore-orders.js';
 import { boreTarget } from './bore-targets.js';
 import { blocked, placesText, possible } from './decision.js';
-import { buysFor, nearestOversize, oversizeText, pistonsInHand } from './piston-sets.js';
+import { nearestOversize, oversizeText, pistonsInHand } from './piston-sets.js';
+import { pistonsTaken, ringsTaken } from './pistons-taken.js';
+import { buysOf } from './stock-taken.js';
 import type { WornBore } from './worn-bore.js';
 
 const MIXED =
@@ -30,13 +32,7 @@ function mixed(boring: Boring, some: readonly WornBore[]): readonly Alternative[
     if (cut === undefined || cut.against.length > 0) continue;
     const size = oversizeText(set.oversize, words);
     const work = { id: 'bore/some', operation: `bore and hone to ${size}`, targets: cut.targets, notes: [] };
-    const { pistons, rings } = buysFor(
-      assessment,
-      set,
-      some.map(({ place }) => place),
-      words,
-      cut.targets[0]?.grade,
-    );
+    const places = some.map(({ place }) => place);
     return [
       possible({
         id: `some-${Math.round(set.oversize * 1e6)}`,
@@ -45,7 +41,7 @@ function mixed(boring: Boring, some: readonly WornBore[]): readonly Alternative[
         verdict: cut.verdict,
         against: [MIXED],
         orders: [boreOrder(assessment, work, words)],
-        buys: [...(cut.targets.every(({ fittedTo }) => fittedTo !== undefined) ? [] : pistons), ...rings],
+        buys: buysOf([...pistonsTaken(set, cut.targets, words), ...ringsTaken(assessment, set, places, words)]),
       }),
     ];
   }
@@ -77,17 +73,13 @@ function sleeved(boring: Boring, some: readonly WornBore[]): Alternative {
   const fresh = sets.find(
     ({ oversize }) => oversize === nearestOversize(oversizes, standard, some[0]?.unworn ?? standard),
   );
-  const missing = targets.filter(({ fittedTo }) => fittedTo === undefined).map(({ place }) => place);
   return possible({
     ...named,
     against: wet
       ? []
       : ['Each sleeve takes wall from the block and must hold in its seat: the shop judges the casting.'],
     orders: [boreOrder(assessment, work, words)],
-    buys:
-      fresh === undefined || missing.length === 0
-        ? []
-        : buysFor(assessment, fresh, missing, words, targets[0]?.grade).pistons,
+    buys: fresh === undefined ? [] : buysOf(pistonsTaken(fresh, targets, words)),
   });
 }
 

@@ -3,9 +3,21 @@ import { endFloat } from '../../calc/bearings/index.js';
 import type { ThicknessStock, Window } from '../../engine/index.js';
 import { type Length, quadrature } from '../../quantity/index.js';
 import type { Alternative, Assessment, Size } from '../model.js';
-import { type Decider, decided, figure, limitAt, origin, placesOf, possible, sizeAt, waiting } from './decision.js';
+import {
+  blocked,
+  type Decider,
+  decided,
+  figure,
+  limitAt,
+  origin,
+  placesOf,
+  possible,
+  sizeAt,
+  waiting,
+} from './decision.js';
 import { closed, judged, middle } from './judged.js';
 import type { LengthWords } from './length-words.js';
+import { buysOf, shortOf } from './stock-taken.js';
 
 const FLOAT = 'crank-end-float.float';
 const QUESTION = {
@@ -65,6 +77,12 @@ function withWashers(present: Present & { readonly washer: Size }, pair: Pair, w
     ? words.length(pair.front.thickness)
     : `${words.length(pair.front.thickness)} and ${words.length(pair.rear.thickness)}`;
   const binds = value <= 0;
+  const taken = (same ? [pair.front] : [pair.front, pair.rear]).map((part) => ({
+    part,
+    count: same ? 2 : 1,
+    size: words.length(part.thickness),
+    for: 'thrust bearing of the crankshaft',
+  }));
   const made = possible({
     id: `washers-${pair.front.id}-${pair.rear.id}`,
     words: `Washers of ${size}: ${binds ? 'the crankshaft binds' : words.sure(value, u)}`,
@@ -85,17 +103,10 @@ function withWashers(present: Present & { readonly washer: Size }, pair: Pair, w
         ],
       },
     ],
-    buys: (same ? [pair.front] : [pair.front, pair.rear]).map((part) => ({
-      part: part.name,
-      ...(part.partNumber === undefined ? {} : { partNumber: part.partNumber }),
-      size: words.length(part.thickness),
-      count: same ? 2 : 1,
-      for: 'thrust bearing of the crankshaft',
-    })),
+    buys: buysOf(taken),
   });
-  return binds
-    ? { ...made, possible: false, orders: [], buys: [], against: ['thicker than the room between the faces'] }
-    : made;
+  const against = [...(binds ? ['thicker than the room between the faces'] : []), ...shortOf(taken)];
+  return against.length === 0 ? made : blocked({ ...made, against });
 }
 
 /** Without loose washers only the flanged shell or the face of the crankshaft can change the float. */

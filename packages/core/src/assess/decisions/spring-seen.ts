@@ -1,4 +1,4 @@
-/** What is known of the springs and heights of some valves, for choosing shims. */
+/** What is known of valve springs and their heights, for choosing shims. */
 import { bindMargin, rateFromLoads, valveLift } from '../../calc/valvetrain/index.js';
 import type { InspectionLimit, Window } from '../../engine/index.js';
 import { type Force, type Length, parseQuantity, type Stiffness } from '../../quantity/index.js';
