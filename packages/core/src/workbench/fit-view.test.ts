@@ -16,6 +16,7 @@ import {
   proposeDecided,
   proposeMeasured,
   proposeReturned,
+  recordView,
 } from './index.js';
 
 const MM = { length: 'mm' } as const;
@@ -193,6 +194,35 @@ describe('a decision', () => {
     expect(state).toBe('changed');
     // 0.010 mm more at the worst place leaves 0.005 mm less when the bar follows the wear.
     expect(decided?.differs.join('\n')).toMatch(/Left at the worst bore: .* when it was decided, .* now/);
+  });
+
+  it('stands in the record with what was chosen, why and by whom; before that the record names it as open', () => {
+    const scribe = boredV8();
+    const section = () => recordView(scribe.bench).sections.find(({ key }) => key === 'decisions');
+    expect(section()?.open.join()).toContain('Bores: not decided');
+    const seen = decisionsAt(scribe.bench, MM);
+    const offered =
+      seen.find(({ id }) => id === 'bore-oversize')?.alternatives.filter(({ possible }) => possible) ?? [];
+    const other = offered.at(-1);
+    expect(offered.length).toBeGreaterThan(1);
+    const wish = { decision: 'bore-oversize', scope: 'all', alternative: other?.id ?? '', reason: 'the block is thin' };
+    write(scribe, proposeDecided(scribe.bench, seen, wish));
+    expect(section()?.open.join() ?? '').not.toContain('Bores: not decided');
+    const row = section()?.rows.at(-1);
+    expect(row?.by).toBe('Ada');
+    expect(`${row?.what} ${row?.value} ${row?.limit}`).toContain(other?.words);
+    expect(`${row?.what} ${row?.value} ${row?.limit} ${row?.origin}`).toContain('the block is thin');
+    const decided = scribe.bench.state.entries.at(-1)?.entry.data;
+    expect(decided).toMatchObject({ figures: other?.figures, orders: other?.orders, buys: other?.buys });
+  });
+
+  it('is refused for an alternative that is blocked', () => {
+    const scribe = boredV8();
+    const seen = decisionsAt(scribe.bench, MM);
+    const blocked = seen.find(({ id }) => id === 'bore-oversize')?.alternatives.find(({ possible }) => !possible);
+    const wish = { decision: 'bore-oversize', scope: 'all', alternative: blocked?.id ?? '', reason: 'cheaper' };
+    const refused = proposeDecided(scribe.bench, seen, wish);
+    expect(refused.ok ? '' : refused.fault).toContain(blocked?.against[0] ?? 'nothing speaks against it');
   });
 
   it('does not take another unit on this device for a difference', () => {
