@@ -2,19 +2,20 @@
 import {
   type Answered,
   type AnsweredFigure,
-  type CylinderStack,
   compressionOf,
   intakeFacesOf,
   type RatioGoal,
   solveCompression,
   type VerdictWord,
 } from '../../assess/index.js';
+import type { StackShown } from '../../drawing/combination/index.js';
 import type { CylinderNumber } from '../../engine/index.js';
 import type { Bench } from '../bench.js';
 import type { AnswerRow, SubjectView } from '../combination-views.js';
 import { worstVerdict } from '../finding-view.js';
 import type { ShownIn } from '../measure-views.js';
 import { answerRows } from './answers.js';
+import { stackShown } from './compression-stack.js';
 import type { InputWish } from './inputs.js';
 import { shownQuantity } from './shown.js';
 import { subjectView } from './subject.js';
@@ -36,7 +37,8 @@ export interface CompressionView extends SubjectView {
     readonly ratio: string;
     readonly verdict: VerdictWord;
   }[];
-  readonly stacks: readonly CylinderStack[];
+  /** The chosen cylinder, built up part by part. */
+  readonly stack: StackShown;
   readonly ratioWords: string;
   /** What each part alone would have to be for the goal. */
   readonly solved: readonly AnswerRow[];
@@ -86,7 +88,8 @@ export function compressionView(
   { cylinder: asked, alone = false, goal }: CompressionWish,
 ): CompressionView {
   const answered = compressionOf(tried);
-  const cylinder = answered.stacks.find((one) => one.cylinder === asked)?.cylinder ?? answered.stacks[0]!.cylinder;
+  const stack = answered.stacks.find((one) => one.cylinder === asked) ?? answered.stacks[0]!;
+  const { cylinder } = stack;
   const faces = intakeFacesOf(tried);
   const solved = goal === undefined ? NOTHING : solveCompression(tried, goal);
   const here = (one: AnsweredFigure): boolean => one.cylinder === undefined || one.cylinder === cylinder;
@@ -106,7 +109,7 @@ export function compressionView(
     ),
     cylinder,
     cylinders: answered.stacks.map(({ cylinder: number }) => ({ number, ...ratioOf(answered, number, shownIn) })),
-    stacks: answered.stacks,
+    stack: stackShown(tried, stack, deckOf(answered, cylinder), shownIn),
     ratioWords: ratioOf(answered, cylinder, shownIn).ratio,
     solved: answerRows(solved, shownIn, here),
     solvedCautions: solved.cautions,
@@ -122,6 +125,9 @@ function inputsOf(cylinder: CylinderNumber, alone: boolean, vee: boolean): reado
     ...(vee ? OF_VEE.map((key): InputWish => ({ key, at: cylinder })) : []),
   ];
 }
+
+const deckOf = ({ figures }: Answered, cylinder: CylinderNumber): number | undefined =>
+  figures.find((one) => one.key === 'deck-clearance' && one.cylinder === cylinder)?.value;
 
 function ratioOf({ figures }: Answered, cylinder: CylinderNumber, shownIn: ShownIn) {
   const ratio = figures.find((one) => one.key === 'ratio' && one.cylinder === cylinder);

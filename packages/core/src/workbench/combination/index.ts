@@ -1,10 +1,12 @@
 export { answerKey, answerRows, chanceWords, placeOfAnswer } from './answers.js';
+export { type BalanceView, balanceView } from './balance-view.js';
 export { combinationStanding, combinationView } from './combination-view.js';
 export { type CompressionView, type CompressionWish, compressionView } from './compression-view.js';
 export { combinationSeen, proposeCombination } from './decide-combination.js';
 export { type InputWish, inputViews, slid, spotOfPlace, titleOfFigure } from './inputs.js';
 export { scratchRows } from './scratch-rows.js';
 export { shownEnds, shownNumber, shownQuantity, shownWay, systemOf } from './shown.js';
+export { type SpringsView, springsView } from './springs-view.js';
 export { missingOf, type SubjectParts, subjectView } from './subject.js';
 export { SUBJECT_IDS, SUBJECTS, type SubjectWords } from './subjects.js';
 export { type Tried, triedOf } from './tried.js';

@@ -1,13 +1,67 @@
-import { compressionView } from '@gudgeon/core/workbench';
-import { useMemo } from 'react';
+import { stackFigure } from '@gudgeon/core/drawing/combination';
+import { type CompressionView, type CompressionWish, compressionView } from '@gudgeon/core/workbench';
+import { useMemo, useState } from 'react';
+import { FigureView, useShownWidth } from '../../figures/index.js';
 import type { OpenJob } from '../../shell/index.js';
+import { Answers } from './answers.js';
+import { CylinderChoice } from './cylinder-choice.js';
+import { RatioGoalForm } from './ratio-goal.js';
 import { SubjectFrame } from './subject-frame.js';
 import { useCombination } from './use-combination.js';
 
-/** Compression built up part by part, cylinder by cylinder. */
+type Cylinder = CompressionView['cylinder'];
+
+/** Compression built up part by part, cylinder by cylinder, and the way back from a wanted ratio. */
 export function Compression({ open }: { readonly open: OpenJob }) {
   const desk = useCombination(open);
   const { bench, tried, shownIn } = desk;
-  const view = useMemo(() => compressionView(bench, tried, shownIn, {}), [bench, tried, shownIn]);
-  return <SubjectFrame desk={desk} view={view} />;
+  const [cylinder, setCylinder] = useState<Cylinder>();
+  const [alone, setAlone] = useState(false);
+  const [goal, setGoal] = useState<CompressionWish['goal']>();
+  const view = useMemo(
+    () => compressionView(bench, tried, shownIn, { ...(cylinder && { cylinder }), alone, ...(goal && { goal }) }),
+    [bench, tried, shownIn, cylinder, alone, goal],
+  );
+  return (
+    <SubjectFrame
+      desk={desk}
+      view={view}
+      beforeInputs={view.cylinders.length > 1 && <ForWhich cylinder={view.cylinder} alone={alone} set={setAlone} />}
+      after={
+        <>
+          <RatioGoalForm view={view} shownIn={shownIn} set={setGoal} />
+          <Answers rows={view.intake} title="Intake faces of the vee" />
+        </>
+      }
+    >
+      <CylinderChoice view={view} set={setCylinder} />
+      <Stack view={view} />
+    </SubjectFrame>
+  );
+}
+
+function Stack({ view }: { readonly view: CompressionView }) {
+  const shownWidth = useShownWidth();
+  const { stack } = view;
+  return <FigureView figure={useMemo(() => stackFigure(stack, { shownWidth }), [stack, shownWidth])} />;
+}
+
+interface ForWhichProps {
+  readonly cylinder: Cylinder;
+  readonly alone: boolean;
+  readonly set: (alone: boolean) => void;
+}
+/** Whether a change holds for every cylinder or for the chosen one only. */
+function ForWhich({ cylinder, alone, set }: ForWhichProps) {
+  return (
+    <fieldset className="plain row">
+      <legend className="field-name">A change holds for</legend>
+      <button type="button" className="button" aria-pressed={!alone} onClick={() => set(false)}>
+        all cylinders
+      </button>
+      <button type="button" className="button" aria-pressed={alone} onClick={() => set(true)}>
+        cylinder {cylinder} only
+      </button>
+    </fieldset>
+  );
 }

@@ -1,6 +1,6 @@
 import { type InputView, typedFigure } from '@gudgeon/core/workbench';
 import { type FormEvent, useId, useState } from 'react';
-import type { Hand } from './inputs.js';
+import type { Hand } from './hand.js';
 
 /** What a figure means and where it comes from; and a field that takes it to its last digit. */
 export function ExactFigure({ input, hand }: { readonly input: InputView; readonly hand: Hand }) {

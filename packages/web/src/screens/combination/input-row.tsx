@@ -1,7 +1,7 @@
 import type { InputView } from '@gudgeon/core/workbench';
 import { memo, useId } from 'react';
 import { ExactFigure } from './exact-figure.js';
-import type { Hand } from './inputs.js';
+import type { Hand } from './hand.js';
 
 interface InputRowProps {
   readonly input: InputView;

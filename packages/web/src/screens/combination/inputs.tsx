@@ -1,5 +1,6 @@
-import { type InputView, type ShownIn, slid } from '@gudgeon/core/workbench';
+import { type InputView, slid } from '@gudgeon/core/workbench';
 import { useMemo } from 'react';
+import type { Hand } from './hand.js';
 import { InputRow } from './input-row.js';
 import type { CombinationDesk } from './use-combination.js';
 
@@ -8,14 +9,6 @@ interface InputsProps {
   readonly inputs: readonly InputView[];
   readonly title?: string;
 }
-/** How a row changes the scratch copy. */
-export interface Hand {
-  readonly shownIn: ShownIn;
-  readonly slide: (key: string, number: number) => void;
-  readonly put: (key: string, value: number) => void;
-  readonly takeBack: (key: string) => void;
-}
-
 /** The figures that go in, each with its origin. Moving one changes the scratch copy only. */
 export function Inputs({ desk, inputs, title = 'What goes in' }: InputsProps) {
   const { store, shownIn } = desk;

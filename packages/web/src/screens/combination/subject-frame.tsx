@@ -17,12 +17,14 @@ interface SubjectFrameProps {
   readonly view: SubjectView;
   /** Before the answers: what is keyed or chosen here, drawings of the subject's own. */
   readonly children?: ReactNode;
+  /** Above the figures that go in. */
+  readonly beforeInputs?: ReactNode;
   /** After the plots. */
   readonly after?: ReactNode;
 }
 
 /** The frame of every subject: question, answers, plots, the figures that go in, what is missing, and what stands behind it all. */
-export function SubjectFrame({ desk, view, children, after }: SubjectFrameProps) {
+export function SubjectFrame({ desk, view, children, beforeInputs, after }: SubjectFrameProps) {
   return (
     <div className="combination stack-wide" data-subject={view.id}>
       <div className="stack">
@@ -43,6 +45,7 @@ export function SubjectFrame({ desk, view, children, after }: SubjectFrameProps)
         </div>
         <div className="stack-wide">
           <MissingFigures desk={desk} view={view} />
+          {beforeInputs}
           <Inputs desk={desk} inputs={view.inputs} />
           <MoreFigures desk={desk} view={view} />
         </div>

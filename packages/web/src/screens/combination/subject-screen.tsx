@@ -2,11 +2,15 @@ import { SUBJECTS, type SubjectId } from '@gudgeon/core/workbench';
 import type { ComponentType } from 'react';
 import { Link } from 'wouter';
 import { type OpenJob, WithJob } from '../../shell/index.js';
+import { Balance } from './balance.js';
 import { Compression } from './compression.js';
+import { Springs } from './springs.js';
 
 type SubjectBody = ComponentType<{ readonly open: OpenJob }>;
 const BODIES: Partial<Readonly<Record<SubjectId, SubjectBody>>> = {
   compression: Compression,
+  springs: Springs,
+  balance: Balance,
 };
 
 export function SubjectScreen({ job, subject }: { readonly job: string; readonly subject: string }) {

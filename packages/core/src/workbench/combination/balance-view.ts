@@ -1,0 +1,83 @@
+/** Balance as its screen shows it: bobweights with each part's share, and what shakes over one turn. */
+import { type BalanceAnswer, type PinStack, type ShakingTurn, shakingTurn } from '../../assess/index.js';
+import type { SharesShown, TurningShown } from '../../drawing/combination/index.js';
+import { roundPaths, shakingPlot } from '../../drawing/plots/index.js';
+import type { Bench } from '../bench.js';
+import type { SubjectView } from '../combination-views.js';
+import type { ShownIn } from '../measure-views.js';
+import { titleOfFigure } from './inputs.js';
+import { shownQuantity, systemOf } from './shown.js';
+import { subjectView } from './subject.js';
+import { answerOfSubject } from './subject-answers.js';
+import type { Tried } from './tried.js';
+
+export interface BalanceView extends SubjectView {
+  /** One for each crankpin whose bobweight is known; alike ones are told once. */
+  readonly pins: readonly SharesShown[];
+  /** Forces, and couples where they are known, in the round. */
+  readonly turning: readonly TurningShown[];
+}
+const INPUTS = [
+  'highest-speed',
+  'balance-factor',
+  'piston-mass',
+  'pin-mass',
+  'lock-mass',
+  'ring-mass',
+  'rod-small-end-mass',
+  'rod-big-end-mass',
+  'rod-shell-mass',
+  'oil-mass',
+  'stroke',
+  'rod-length',
+  'pin-offset',
+  'cylinder-pitch',
+  'bank-offset',
+  'mass-match-most',
+] as const;
+
+export function balanceView(bench: Bench, tried: Tried, shownIn: ShownIn): BalanceView {
+  const answered = answerOfSubject(bench, tried, 'balance') as BalanceAnswer;
+  const turn = shakingTurn(tried);
+  const system = systemOf(shownIn);
+  const first = tried.engine.layout.cylinders[0]?.number ?? 1;
+  const ofEngine = (['force', 'torque'] as const).flatMap((one) => (turn && shakingPlot(turn, one, system)) ?? []);
+  return {
+    ...subjectView(
+      bench,
+      tried,
+      { id: 'balance', inputs: INPUTS.map((key) => ({ key, at: first })), answered, plots: ofEngine },
+      shownIn,
+    ),
+    pins: pinsOf(answered.pins, shownIn),
+    turning: turn === undefined ? [] : turningOf(turn, shownIn),
+  };
+}
+
+const ROUND = { force: 'Forces as they turn', torque: 'Couples as they turn' } as const;
+function turningOf(turn: ShakingTurn, shownIn: ShownIn): readonly TurningShown[] {
+  return (['force', 'torque'] as const).flatMap((quantity) => {
+    const paths = roundPaths(turn, quantity, systemOf(shownIn));
+    return paths.length === 0 ? [] : [{ title: ROUND[quantity], paths }];
+  });
+}
+
+function pinsOf(pins: readonly PinStack[], shownIn: ShownIn): readonly SharesShown[] {
+  const alike = new Map<string, { readonly numbers: number[]; readonly stack: PinStack }>();
+  for (const stack of pins) {
+    const text = stack.parts.map(({ part, mass }) => `${part} ${mass.toPrecision(9)}`).join();
+    const held = alike.get(text) ?? { numbers: [], stack };
+    held.numbers.push(stack.pin);
+    alike.set(text, held);
+  }
+  return [...alike.values()].map(({ numbers, stack }) => ({
+    title: `Bobweight of crankpin ${numbers.join(', ')}`,
+    parts: stack.parts.map(({ part, mass, share }) => ({
+      part,
+      name: titleOfFigure(part),
+      share,
+      words: `${shownQuantity('mass', mass, shownIn)}, ${(share * 100).toFixed(1)} %`,
+    })),
+    whole: `bobweight ${shownQuantity('mass', stack.bobweight, shownIn)}`,
+  }));
+}

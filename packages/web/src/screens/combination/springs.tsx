@@ -1,0 +1,33 @@
+import { springsView } from '@gudgeon/core/workbench';
+import { useMemo, useState } from 'react';
+import type { OpenJob } from '../../shell/index.js';
+import { SubjectFrame } from './subject-frame.js';
+import { useCombination } from './use-combination.js';
+
+const KINDS = ['intake', 'exhaust'] as const;
+
+/** Spring load against what the lobe needs, room to bind and under the retainer. */
+export function Springs({ open }: { readonly open: OpenJob }) {
+  const desk = useCombination(open);
+  const { bench, tried, shownIn } = desk;
+  const [kind, setKind] = useState<(typeof KINDS)[number]>('intake');
+  const view = useMemo(() => springsView(bench, tried, kind, shownIn), [bench, tried, kind, shownIn]);
+  return (
+    <SubjectFrame desk={desk} view={view}>
+      <fieldset className="plain row">
+        <legend className="only-read">Which valves</legend>
+        {KINDS.map((each) => (
+          <button
+            key={each}
+            type="button"
+            className="button"
+            aria-pressed={kind === each}
+            onClick={() => setKind(each)}
+          >
+            {each}
+          </button>
+        ))}
+      </fieldset>
+    </SubjectFrame>
+  );
+}
