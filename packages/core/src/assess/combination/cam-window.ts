@@ -65,7 +65,10 @@ export function camWindowOf(makeup: Makeup, options: CamWindowOptions = {}): Cam
   const own: Part = {
     figures: window === undefined ? [] : figuresOf(makeup, window, sides, options),
     computed: [],
-    working: sides.map(({ kind, limit, from }) => `${kind}: at least ${told('length', limit)} (${from})`),
+    working: [
+      ...sides.map(({ kind, limit, from }) => `${kind}: at least ${told('length', limit)} (${from})`),
+      ...openEnds(window, reach),
+    ],
     cautions: cautionsOf(window, sides, kinds, reach),
   };
   return {
@@ -107,6 +110,16 @@ function doubtOf(makeup: Makeup, at: number, sides: readonly Side[], options: Ro
   const read = model.curve.from === 'read' ? model.curve.u : 0;
   if (room === undefined || read === undefined || slope === 0) return undefined;
   return Math.hypot(Math.hypot(room, model.curve.uLift ?? 0) / slope, read);
+}
+
+/** Ends that were looked for and not met. */
+function openEnds(window: CamWindow | undefined, reach: number): readonly string[] {
+  if (window === undefined || (!window.keptNow && window.most === undefined && window.least === undefined)) return [];
+  const far = told('angle', reach);
+  return [
+    ...(window.most === undefined ? [`advanced by up to ${far} the rooms are kept`] : []),
+    ...(window.least === undefined ? [`retarded by up to ${far} the rooms are kept`] : []),
+  ];
 }
 
 function tableOf(sides: readonly Side[], reach: number): readonly RoomAtAdvance[] {

@@ -5,7 +5,7 @@ import type { ValveKind } from '../../engine/index.js';
 import type { DegreeingAnswer } from './degreeing-model.js';
 import { merged } from './degreeing-pairs.js';
 import type { Look } from './look.js';
-import { rockerLift } from './rockers-lift.js';
+import { type RockerLift, rockerLift } from './rockers-lift.js';
 import { type CardLobe, cardLobe } from './timing-lobes.js';
 
 /** Lifts over crank angle after the valve's own top dead centre of overlap. */
@@ -37,7 +37,7 @@ export interface ValveCurve {
   readonly gross: (angle: number) => number;
   readonly point: (angle: number) => ValvePoint;
   readonly meets?: CardLobe['meets'];
-  readonly rocker: 'geometry' | 'ratio' | 'read at the valve';
+  readonly rocker: RockerLift['by'] | 'read at the valve';
   readonly u?: number;
   readonly uLift?: number;
 }

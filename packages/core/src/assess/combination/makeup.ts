@@ -5,6 +5,7 @@ import type { Assessment } from '../model.js';
 import { assumedFigures } from './assumed-figures.js';
 import { measuredFigures } from './measured-figures.js';
 import type { GivenFigure, Makeup, Origin } from './model.js';
+import { preloadFigures } from './preload-figures.js';
 import { printedFigures } from './printed-figures.js';
 import { sheetFigures } from './sheet-figures.js';
 import { cardFigures } from './timing-card.js';
@@ -20,6 +21,7 @@ function ofSheet(engine: Engine): readonly GivenFigure[] {
   const known = SHEETS.get(engine) ?? [
     ...sheetFigures(engine),
     ...cardFigures(engine),
+    ...preloadFigures(engine),
     ...printedFigures(engine),
     ...assumedFigures(engine),
   ];

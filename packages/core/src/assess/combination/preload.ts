@@ -1,18 +1,11 @@
 /** Preload of hydraulic lifters: plunger travel from turns, turns for what is asked, and what a gap with the lifter bled down says. */
-import {
-  type Adjuster,
-  gapOfTravel,
-  lashPerTurn,
-  plungerTravel,
-  type ScrewPlace,
-  travelOfGap,
-  turnsForTravel,
-} from '../../calc/valvetrain/index.js';
+import { gapOfTravel, lashPerTurn, plungerTravel, travelOfGap, turnsForTravel } from '../../calc/valvetrain/index.js';
 import type { Engine, ValveKind } from '../../engine/index.js';
 import type { Angle, Length, Ratio } from '../../quantity/index.js';
 import { answered, type Naming, type Part, together, toldSurely } from './answering.js';
 import { computed, type Look, type Values } from './look.js';
 import type { Answered, Makeup } from './model.js';
+import { adjusterAt, preloadRead } from './preload-read.js';
 import { VALVE_KINDS } from './sizes-as-figures.js';
 
 const SOURCES = [
@@ -31,16 +24,6 @@ const NUMBERS: readonly Naming[] = [
   { key: 'gap-left', name: 'gap at the valve with the lifter bled down', quantity: 'length' },
   { key: 'lash-per-turn', name: 'lash at the valve for each turn', quantity: 'length' },
 ];
-const PLACES: readonly ScrewPlace[] = ['stud-nut', 'pushrod-end-screw', 'valve-end-screw'];
-
-/** The adjusting thread of the sheet at a rocker ratio; undefined where it has none that turns. */
-function adjusterAt({ valveGear }: Engine, ratio: number | undefined): Adjuster | undefined {
-  const place = PLACES.find((one) => one === valveGear?.adjuster.place);
-  const pitch = valveGear?.adjuster.pitch?.value;
-  if (place === undefined || pitch === undefined || ratio === undefined) return undefined;
-  return { place, pitch, ratio: ratio as Ratio };
-}
-
 /** Travel by the turns that were given, turns for the preload that is wanted, and what is left of the plunger's travel, for intake and exhaust. */
 export function preloadOf(makeup: Makeup): Answered {
   return together(
@@ -75,7 +58,7 @@ function numbers(look: Look, engine: Engine): Values {
     ...perTurn,
     'preload-travel': adjuster && turns !== undefined ? plungerTravel(adjuster, turns as Angle) : undefined,
     'turns-needed': adjuster && preload !== undefined ? turnsForTravel(adjuster, preload as Length) : undefined,
-    ...left(look, ratio as Ratio, preload),
+    ...left(look, ratio as Ratio, preloadRead(look)),
   };
 }
 

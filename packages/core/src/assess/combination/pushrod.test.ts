@@ -88,6 +88,15 @@ describe('preload', () => {
     expect(valueIn(answer, 'preload-travel', INTAKE)! * 1000).toBeCloseTo(0.625 * (1 + 1 / 1.5), 9);
     expect(answerIn(answer, 'preload-travel', INTAKE)).toMatchObject({ limit: { high: mm(1.2) } });
   });
+  it('takes turns and window from the sheet where nobody states others', () => {
+    const asked = bareEngine(4, `${HYDRAULIC}  preload: { turns: 1/2 turn, plungerTravel: 0.5..1.5 mm }\n`);
+    const answer = preloadOf(makeupWith(asked, { 'lifter-travel': mm(4) }));
+    expect(answerIn(answer, 'preload-travel', INTAKE)).toMatchObject({ limit: { low: mm(0.5), high: mm(1.5) } });
+    // 4 − 1.0417 of travel left, times the ratio.
+    expect(valueIn(answer, 'gap-left', INTAKE)! * 1000).toBeCloseTo(1.5 * (4 - 1.041667), 5);
+    const pushrod = pushrodOf(makeupWith(asked, { 'pushrod-zero-lash': mm(200) }));
+    expect(valueIn(pushrod, 'pushrod-needed', INTAKE)! * 1000).toBeCloseTo(201.041667, 5);
+  });
   it('says that turns are of no use without a thread', () => {
     const bare = bareEngine(4, HYDRAULIC.replace('stud-nut, pitch: 1.25 mm', 'stud-nut'));
     expect(preloadOf(makeupWith(bare, { 'preload-turns': Math.PI })).missing.map(({ key }) => key)).toContain(

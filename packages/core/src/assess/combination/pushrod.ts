@@ -5,6 +5,7 @@ import type { Length, Ratio } from '../../quantity/index.js';
 import { answered, type Naming, type Part, together, told, toldSurely } from './answering.js';
 import { computed, type Look, type Values } from './look.js';
 import type { Answered, AnsweredFigure, Makeup } from './model.js';
+import { preloadNeeded } from './preload-read.js';
 import { VALVE_KINDS } from './sizes-as-figures.js';
 
 /** A length that was tried, the width of the mark that it left, and how far the mark's middle lies from the middle of the stem. */
@@ -52,7 +53,7 @@ function needed(look: Look, { engine }: Makeup): Values {
   const zeroLash = look.need('pushrod-zero-lash', FOR);
   const change = ratio === undefined ? undefined : lengthChange(changes(look), ratio as Ratio);
   const hydraulic = engine.valveGear?.adjustment === 'hydraulic';
-  const preload = hydraulic ? look.need('lifter-preload', FOR) : 0;
+  const preload = hydraulic ? preloadNeeded(look, FOR) : 0;
   const lash = hydraulic ? 0 : look.need('valve-lash', FOR);
   if (change === undefined || zeroLash === undefined) return { 'pushrod-change': change };
   const now = zeroLash + change;

@@ -11,7 +11,7 @@ export interface RockerPoint {
   readonly bend: number;
 }
 export interface RockerLift {
-  readonly by: 'geometry' | 'ratio';
+  readonly by: 'geometry' | 'ratio' | 'direct';
   readonly at: (lobeLift: number) => RockerPoint;
 }
 
@@ -39,7 +39,8 @@ export function rockerLift(look: Look, peak: number, lacking: string): RockerLif
   const exact = geometry && exactLift(geometry, peak);
   if (exact !== undefined) return { by: 'geometry', at: exact };
   const ratio = look.need('rocker-ratio', lacking);
-  return ratio === undefined ? undefined : { by: 'ratio', at: (lobe) => ({ lift: lobe * ratio, ratio, bend: 0 }) };
+  const by = look.makeup.engine.valveGear?.kind === 'overhead-bucket' ? 'direct' : 'ratio';
+  return ratio === undefined ? undefined : { by, at: (lobe) => ({ lift: lobe * ratio, ratio, bend: 0 }) };
 }
 
 /** A spline through exact places of the rocker, with its true ratio at both ends. */

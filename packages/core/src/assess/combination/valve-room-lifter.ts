@@ -5,6 +5,7 @@ import type { Length, Ratio } from '../../quantity/index.js';
 import { answered, type Naming, toldSurely } from './answering.js';
 import { type Computed, computed, type Known, type Look } from './look.js';
 import type { AnsweredFigure, Makeup } from './model.js';
+import { preloadNeeded } from './preload-read.js';
 import { leastRoom, roomModel, type ValveRoomOptions } from './valve-room-model.js';
 
 export interface LifterRoom {
@@ -28,16 +29,16 @@ const FOR = 'room with the lifter bled down or pumped up';
 function bledOf(look: Look): number | undefined {
   const gap = look.read('lifter-collapsed-gap');
   if (gap !== undefined) return gap;
-  const [travel, preload, ratio] = ['lifter-travel', 'lifter-preload', 'rocker-ratio'].map((key) =>
-    look.need(key, FOR),
-  );
+  const [travel, ratio] = ['lifter-travel', 'rocker-ratio'].map((key) => look.need(key, FOR));
+  const preload = preloadNeeded(look, FOR);
   if (travel === undefined || preload === undefined || ratio === undefined) return undefined;
   return gapOfTravel((travel - preload) as Length, ratio as Ratio);
 }
 
 /** Lift that a pumped-up lifter adds: its plunger comes up by the preload. */
 function pumpedOf(look: Look): number | undefined {
-  const [preload, ratio] = ['lifter-preload', 'rocker-ratio'].map((key) => look.need(key, FOR));
+  const preload = preloadNeeded(look, FOR);
+  const ratio = look.need('rocker-ratio', FOR);
   return preload === undefined || ratio === undefined ? undefined : gapOfTravel(preload as Length, ratio as Ratio);
 }
 

@@ -90,6 +90,7 @@ const ofValves = [
         title: 'turns past zero lash',
         meaning: 'Of the adjuster, more preload positive.',
         sign: 'not-negative',
+        stands: 'valveGear.preload.turns',
       },
     },
   ),
