@@ -20,6 +20,14 @@ export interface CombinationData {
     readonly at: 'lifter' | 'valve';
     readonly sense?: 'opening' | 'closing';
   };
+  /** Mark that a rocker left on the tip of a valve with a pushrod of one length; the newest of a length holds. */
+  'pushrod-tried': {
+    readonly valve: ValveId;
+    readonly length: Reading;
+    readonly width: Reading;
+    /** Middle of the mark from the middle of the stem, away from the pivot positive. */
+    readonly offset?: Reading;
+  };
   /** A figure as a person states it, by its key; the newest of a key holds. */
   'figure-stated': { readonly key: string; readonly reading: StatedReading; readonly why: string };
 }

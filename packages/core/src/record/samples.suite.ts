@@ -119,6 +119,12 @@ export const SAMPLES_V1: { readonly [K in EntryKind]: EntryData[K] } = {
     at: 'lifter',
     sense: 'opening',
   },
+  'pushrod-tried': {
+    valve: intake,
+    length: metres('198.00 mm', 0.198),
+    width: metres('1.9 mm', 0.0019),
+    offset: metres('-0.4 mm', -0.0004),
+  },
   'figure-stated': { key: 'valve-drop@intake', reading: metres('4.6 mm', 0.0046), why: 'clay on the crown' },
   note: { about: 'head', text: 'dowel replaced' },
   skipped: { what: 'act:head/1/2', reason: 'pipe in the way' },

@@ -180,6 +180,7 @@ function factOf({ entry, reading, struck }: ReadEntry, byId: ReadonlyMap<string,
     case 'decided':
     case 'dead-centre-read':
     case 'cam-read':
+    case 'pushrod-tried':
     case 'figure-stated':
       return [];
     case 'struck-out':

@@ -1,12 +1,18 @@
 /** What the log holds about the combination: the cam as it was read, and figures as they were stated. */
-import type { CamReading, GivenFigure, StopReading } from '../assess/index.js';
-import { figureKind, figureParts } from '../engine/index.js';
+import type { CamReading, GivenFigure, PushrodTrial, StopReading } from '../assess/index.js';
+import { figureKind, figureParts, valveKey } from '../engine/index.js';
 import { fromStep, lastPlace, parseQuantity } from '../quantity/index.js';
 import type { EntryData, LogEntry, RecordState } from '../record/index.js';
 
+/** A trial with its entry. */
+export interface TriedPushrod extends PushrodTrial {
+  readonly entry: string;
+}
 export interface CombinationReadings {
   readonly stops: readonly StopReading[];
   readonly cam: readonly CamReading[];
+  /** By `valveKey`; of each length the newest. */
+  readonly trials: ReadonlyMap<string, readonly TriedPushrod[]>;
   /** The newest of each key that stands. */
   readonly stated: readonly GivenFigure[];
 }
@@ -19,15 +25,17 @@ export function combinationReadings(state: RecordState): CombinationReadings {
   if (known !== undefined) return known;
   const stops: StopReading[] = [];
   const cam: CamReading[] = [];
+  const trials = new Map<string, readonly TriedPushrod[]>();
   const stated = new Map<string, GivenFigure>();
   for (const { entry, reading, struck } of state.entries) {
     if (!reading.understood || struck !== undefined) continue;
     const { kind, data } = reading.known;
     if (kind === 'dead-centre-read') stops.push(stopOf(data, entry));
     if (kind === 'cam-read') cam.push(camOf(data, entry));
+    if (kind === 'pushrod-tried') addTrial(trials, data, entry);
     if (kind === 'figure-stated') stated.set(data.key, statedFigure(data, entry));
   }
-  const readings = { stops, cam, stated: [...stated.values()] };
+  const readings = { stops, cam, trials, stated: [...stated.values()] };
   folded.set(state, readings);
   return readings;
 }
@@ -47,6 +55,19 @@ const camOf = ({ lobe, wheel, lift, at, sense }: EntryData['cam-read'], { id }: 
   ...(sense && { sense }),
   entry: id,
 });
+
+/** Two readings of a rule are one length within a hundredth of a millimetre. */
+const SAME_LENGTH = 1e-5;
+function addTrial(
+  trials: Map<string, readonly TriedPushrod[]>,
+  { valve, length, width, offset }: EntryData['pushrod-tried'],
+  { id }: LogEntry,
+): void {
+  const key = valveKey(valve);
+  const others = (trials.get(key) ?? []).filter((one) => Math.abs(one.length - length.value) > SAME_LENGTH);
+  const own = { length: length.value, width: width.value, ...(offset && { offset: offset.value }), entry: id };
+  trials.set(key, [...others, own]);
+}
 
 /** A stated figure is as sure as its last place; one of several words is sure. */
 function statedFigure({ key, reading, why }: EntryData['figure-stated'], { person }: LogEntry): GivenFigure {

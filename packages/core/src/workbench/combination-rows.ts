@@ -5,7 +5,7 @@ import type { Writer } from './row-words.js';
 const READ_AT = { lifter: 'at the lifter', valve: 'at the valve' } as const;
 
 export const combinationRows: {
-  readonly [K in 'dead-centre-read' | 'cam-read' | 'figure-stated']: Writer<K>;
+  readonly [K in 'dead-centre-read' | 'cam-read' | 'pushrod-tried' | 'figure-stated']: Writer<K>;
 } = {
   'dead-centre-read': (_, { cylinder, first, second }) => ({
     what: `Dead centre, cylinder ${cylinder}, by a stop`,
@@ -14,6 +14,10 @@ export const combinationRows: {
   'cam-read': (bench, { lobe, wheel, lift, at, sense }) => ({
     what: `Lobe of ${valveName(bench.engine, lobe)}, ${READ_AT[at]}`,
     value: `wheel ${wheel.text}, lift ${lift.text}${sense === undefined ? '' : `, ${sense}`}`,
+  }),
+  'pushrod-tried': (bench, { valve, length, width, offset }) => ({
+    what: `Pushrod tried at ${valveName(bench.engine, valve)}`,
+    value: `${length.text}: mark ${width.text} wide${offset === undefined ? '' : `, ${offset.text} from the middle`}`,
   }),
   'figure-stated': (_, { key, reading, why }) => {
     const { key: bare, place } = figureParts(key);

@@ -62,6 +62,7 @@ const sectionOf: Readonly<Record<EntryKind, SectionKey>> = {
   'work-returned': 'measured',
   'dead-centre-read': 'combination',
   'cam-read': 'combination',
+  'pushrod-tried': 'combination',
   'figure-stated': 'combination',
   decided: 'decisions',
   skipped: 'notes',

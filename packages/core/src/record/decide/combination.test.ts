@@ -54,6 +54,31 @@ describe('recording a reading of a lobe', () => {
   });
 });
 
+describe('recording a pushrod that was tried', () => {
+  const tried = command('pushrod-tried');
+  it('records length, width and place of the mark, and the same length again as a better look', () => {
+    expect(decide(given(), tried)).toEqual({ ok: true, value: [tried] });
+    expect(decide(given(tried), tried)).toEqual({ ok: true, value: [tried] });
+  });
+  it('refuses what no pushrod and no stem can be', () => {
+    expect(fault(command('pushrod-tried', { length: metres('1980 mm', 1.98) }))).toMatchObject({
+      code: 'reading-out-of-range',
+      valid: 'above 0 to 500 mm for a pushrod length',
+    });
+    expect(fault(command('pushrod-tried', { width: metres('0 mm', 0) }))).toMatchObject({
+      code: 'reading-out-of-range',
+    });
+    expect(fault(command('pushrod-tried', { offset: metres('-40 mm', -0.04) }))).toMatchObject({
+      valid: '-30 mm to 30 mm for the place of a mark',
+    });
+    expect(fault(command('pushrod-tried', { length: radians('3 deg', 0.05) }))).toMatchObject({ code: 'other-unit' });
+  });
+  it('refuses a valve that the engine does not have', () => {
+    const valve = { cylinder: 8, kind: 'intake', index: 1 } as const;
+    expect(fault(command('pushrod-tried', { valve }))).toMatchObject({ code: 'unknown-valve' });
+  });
+});
+
 describe('stating a figure of the combination', () => {
   const stated = command('figure-stated');
   it('records it, adds nothing for the same again, and takes another value as the newer one', () => {

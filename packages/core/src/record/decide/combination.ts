@@ -57,6 +57,32 @@ function liftFault({ unit, value, text }: Reading): Refusal | undefined {
   return { code: 'reading-out-of-range', reading: text, valid: '-1 to 50 mm of lift' };
 }
 
+/** No pushrod is longer than half a metre, and no stem is thicker than 30 mm. */
+const TRIAL = { length: 0.5, stem: 0.03 };
+
+/** A length that was tried and the mark that it left; the same length again is a better look. */
+export function decideTrial(state: RecordState, data: EntryData['pushrod-tried']): Decision {
+  const { valve, length, width, offset } = data;
+  const known = valveKnown(state, valve);
+  if (known !== undefined) return known;
+  const fault =
+    lengthFault(length, 'a pushrod length', [0, TRIAL.length]) ??
+    lengthFault(width, 'the width of a mark', [0, TRIAL.stem]) ??
+    (offset === undefined ? undefined : lengthFault(offset, 'the place of a mark', [-TRIAL.stem, TRIAL.stem]));
+  return fault === undefined ? record({ kind: 'pushrod-tried', data }) : refused(fault);
+}
+
+function lengthFault(
+  { unit, value, text }: Reading,
+  measured: string,
+  [least, most]: readonly [number, number],
+): Refusal | undefined {
+  if (unit !== 'm') return { code: 'other-unit', given: text, measured, expected: 'm' };
+  if (value > least && value <= most) return undefined;
+  const from = least === 0 ? 'above 0' : `${1000 * least} mm`;
+  return { code: 'reading-out-of-range', reading: text, valid: `${from} to ${1000 * most} mm for ${measured}` };
+}
+
 /** A figure that the combination knows, for a place that it can have, with a value that it can have. */
 export function decideFigure(state: RecordState, data: EntryData['figure-stated']): Decision {
   const engine = engineOf(state);

@@ -3,7 +3,7 @@ import { refused } from '../../quantity/outcome.js';
 import type { EntryData } from '../entry.js';
 import { readEntryData } from '../reading/index.js';
 import type { RecordState } from '../state.js';
-import { decideCam, decideDeadCentre, decideFigure } from './combination.js';
+import { decideCam, decideDeadCentre, decideFigure, decideTrial } from './combination.js';
 import { decideDoubted, decideGasket, decideOpened, decidePlaced, decideResumed, decideSkipped } from './joints.js';
 import { type Decision, nothingToAdd, record } from './lookup.js';
 import {
@@ -68,6 +68,8 @@ export function decide(state: RecordState, command: Command): Decision {
       return decideDeadCentre(state, command.data);
     case 'cam-read':
       return decideCam(state, command.data);
+    case 'pushrod-tried':
+      return decideTrial(state, command.data);
     case 'figure-stated':
       return decideFigure(state, command.data);
     case 'note':

@@ -18,5 +18,11 @@ export const COMBINATION_SHAPES: { readonly [K in keyof CombinationData]: Guard<
     at: oneOf('lifter', 'valve'),
     sense: optional(oneOf('opening', 'closing')),
   }),
+  'pushrod-tried': object<CombinationData['pushrod-tried']>({
+    valve,
+    length: reading,
+    width: reading,
+    offset: optional(reading),
+  }),
   'figure-stated': object<CombinationData['figure-stated']>({ key: name, reading: stated, why: reason }),
 };
