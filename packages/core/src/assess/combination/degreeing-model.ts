@@ -56,6 +56,8 @@ export interface LobeDegreed {
   readonly readings: readonly PlacedReading[];
   /** Middle of the lobe [rad after its own top of overlap], before it negative; with the doubt of the dead centre in `u`. */
   readonly middle?: { readonly value: number; readonly u?: number; readonly uOfReadings: number };
+  /** Where the middle should be by card or wish [rad after its own top of overlap]; absent where nobody says. */
+  readonly wanted?: number;
   /** Middle of each pair of equal lifts [rad], and the lift [m] at which it was taken. */
   readonly pairs: readonly { readonly lift: number; readonly middle: number; readonly read: boolean }[];
   /** Lift at which the middle was taken, where there is a curve [m]. */

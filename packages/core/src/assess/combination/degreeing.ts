@@ -1,16 +1,16 @@
 /** Degreeing: from readings of wheel and indicator in any order to centreline, durations and what the card says, lobe by lobe. */
 import { lobeLift, USUAL_CHECKING_LIFT } from '../../calc/cam/index.js';
 import type { ValveId } from '../../engine/index.js';
-import { sameValve, valveKey, valveName } from '../../engine/index.js';
-import { formatQuantity } from '../../quantity/index.js';
-import { type Part, together, told, toldSurely } from './answering.js';
-import { degreedFigures } from './degreeing-figures.js';
+import { sameValve, valveKey } from '../../engine/index.js';
+import { type Part, together } from './answering.js';
+import { degreedFigures, wantedMiddle } from './degreeing-figures.js';
 import { curveOf, type FittedLobe, fitOf, suspectsOf } from './degreeing-lobe.js';
-import type { CamReading, DegreeingAnswer, LobeCurve, LobeDegreed, PlacedReading } from './degreeing-model.js';
+import type { CamReading, DegreeingAnswer, LobeCurve, LobeDegreed } from './degreeing-model.js';
 import { nextReadings } from './degreeing-next.js';
 import { byEqualLifts, type Paired } from './degreeing-pairs.js';
 import { atTheLobe, placed, usualMiddle } from './degreeing-place.js';
 import { separations } from './degreeing-separation.js';
+import { degreedCautions, degreedWorking } from './degreeing-words.js';
 import { Look } from './look.js';
 import type { Makeup } from './model.js';
 import { cardLobe } from './timing-lobes.js';
@@ -88,6 +88,7 @@ function oneLobe(
   }
   const expected = card?.nose ?? usualMiddle(lobe);
   const put = placed(atTheLobe(look, readings), wheelAtTop, expected);
+  const wanted = wantedMiddle(look, lobe.kind);
   const checkingLift = look.read('checking-lift') ?? USUAL_CHECKING_LIFT;
   const fitted = fitOf(put, checkingLift, flanks);
   const paired = byEqualLifts(put);
@@ -98,6 +99,7 @@ function oneLobe(
     stage: fitted !== undefined ? 'whole-lobe' : paired !== undefined ? 'equal-lifts' : 'too-few',
     readings: put,
     ...(middle && { middle }),
+    ...(wanted !== undefined && { wanted }),
     pairs: paired?.pairs ?? [],
     ...(fitted && { checkedAt: fitted.options.checkingLift }),
     ...(fitted === undefined ? { curve: [], band: [] } : curveOf(fitted)),
@@ -112,8 +114,8 @@ function oneLobe(
     part: {
       figures: degreedFigures(look, degreed, put, fitted),
       computed: [noted(look)],
-      working: workingOf(makeup, degreed),
-      cautions: cautionsOf(makeup, degreed, fitted, checkingLift),
+      working: degreedWorking(makeup, degreed),
+      cautions: degreedCautions(makeup, degreed, fitted, checkingLift),
     },
   };
 }
@@ -153,51 +155,3 @@ function cardCurve({ lobe, nose }: NonNullable<ReturnType<typeof cardLobe>>): Lo
   const middle = nose / DEGREE;
   return Array.from({ length: 2 * half + 1 }, (_, at) => [middle + at - half, lift((at - half) * DEGREE)]);
 }
-
-function workingOf(makeup: Makeup, { lobe, stage, middle, pairs, readings }: LobeDegreed): readonly string[] {
-  const name = valveName(makeup.engine, lobe);
-  const count = `${readings.length} readings`;
-  if (middle === undefined) return [`${name}: ${count}, no middle yet`];
-  const how =
-    stage === 'whole-lobe'
-      ? 'least squares over the whole lobe'
-      : `equal lifts, ${pairs.length} ${pairs.length === 1 ? 'pair' : 'pairs'}`;
-  return [`${name}: ${count}; ${how}: middle ${toldSurely('angle', middle)} from its top of overlap`];
-}
-
-function cautionsOf(
-  makeup: Makeup,
-  { lobe, suspects, stage, pairs }: LobeDegreed,
-  fitted: FittedLobe | undefined,
-  checkingLift: number,
-): readonly string[] {
-  const name = valveName(makeup.engine, lobe);
-  const shown = (reading: PlacedReading) =>
-    `${formatQuantity('angle', reading.wheel, 'deg', 2)} on the wheel, ${told('length', reading.lift)}`;
-  const raised = fitted !== undefined && fitted.options.checkingLift > checkingLift;
-  return [
-    ...suspects.map(
-      ({ reading }) => `${name}: the reading at ${shown(reading)} does not agree with the others; read it again`,
-    ),
-    ...(raised
-      ? [
-          `${name}: the readings do not go down to ${told('length', checkingLift)} on both flanks; the middle is taken at ${told('length', fitted.options.checkingLift)}`,
-        ]
-      : []),
-    ...(stage === 'equal-lifts' && pairs.length === 1 ? [`${name}: one pair alone cannot show a wrong reading`] : []),
-    ...(drifts(pairs)
-      ? [`${name}: the middle moves as the lift grows: the flanks are unlike, or the wheel moved`]
-      : []),
-  ];
-}
-
-/** Middles that go one way with the lift by more than a degree from the lowest pair to the highest, more than they scatter. */
-function drifts(pairs: LobeDegreed['pairs']): boolean {
-  if (pairs.length < LEAST_PAIRS) return false;
-  const byLift = [...pairs].sort((a, b) => a.lift - b.lift);
-  const steps = byLift.slice(1).map(({ middle }, at) => middle - byLift[at]!.middle);
-  const whole = byLift.at(-1)!.middle - byLift[0]!.middle;
-  const sameWay = steps.filter((step) => step * whole > 0).length;
-  return Math.abs(whole) > DEGREE && sameWay >= (2 * steps.length) / 3;
-}
-const LEAST_PAIRS = 4;
