@@ -4,7 +4,11 @@ import type { Consumable } from './model.js';
 const row = (surface: string, use: string, mistake: string): Consumable => ({ surface, use, mistake });
 
 export const CONSUMABLES = {
-  shellBack: row('shell back, housing, saddle', 'dry, wiped clean', 'oil behind the shell: it runs hot and crush feels wrong'),
+  shellBack: row(
+    'shell back, housing, saddle',
+    'dry, wiped clean',
+    'oil behind the shell: it runs hot and crush feels wrong',
+  ),
   shellFace: row(
     'shell face, journals, thrust faces',
     'assembly lube; clean oil where it starts within days',
@@ -47,11 +51,7 @@ export const CONSUMABLES = {
     'a seep, or sealer in every hole',
   ),
   yieldBolt: row('bolt tightened to yield', 'new; lubricant as the manual says', 'used a second time'),
-  headGasket: row(
-    'head gasket and its faces',
-    'dry unless its maker says otherwise',
-    'sealer on a coated gasket',
-  ),
+  headGasket: row('head gasket and its faces', 'dry unless its maker says otherwise', 'sealer on a coated gasket'),
   taperPlug: row(
     'taper gallery plug',
     'thread sealant, the first thread left clear',

@@ -54,9 +54,17 @@ export const HAZARDS = {
     'It is hotter than it looks.',
     'Tongs and dry leather; a stop set before it is heated.',
   ),
-  edges: caution('Machined edges and ring ends cut.', 'They are as sharp as a blade.', 'Gloves; along edges, never across.'),
+  edges: caution(
+    'Machined edges and ring ends cut.',
+    'They are as sharp as a blade.',
+    'Gloves; along edges, never across.',
+  ),
   hot: caution('Coolant, oil and pipes scald.', 'They stay hot long after the stop.', 'Cap stays on; wait.'),
-  dust: caution('Grinding dust harms lungs and bearings.', 'It hangs in the air and settles.', 'Mask on, parts covered.'),
+  dust: caution(
+    'Grinding dust harms lungs and bearings.',
+    'It hangs in the air and settles.',
+    'Mask on, parts covered.',
+  ),
   dirt: notice(
     'Dirt kills a bearing in its first hours.',
     'Grit beds in the soft shell and cuts the journal.',

@@ -89,6 +89,9 @@ export interface WorkPlace {
   readonly id: string;
   readonly name: string;
   readonly cylinders?: readonly CylinderNumber[];
+  /** Key of the valve, number of the main journal, where the place is at one. */
+  readonly valve?: string;
+  readonly main?: number;
 }
 
 /** Fastened joints of the sheet are sorted to the act that tightens them. */

@@ -23,7 +23,14 @@ export const list = rule('list');
 export const register = rule('register');
 export const signOff = rule('sign-off');
 /** Answered by a figure with its unit. */
-export const value = (asked: Asked, id: string, minutes: number, does: string, ask: string, more: More = {}): ActRule => ({
+export const value = (
+  asked: Asked,
+  id: string,
+  minutes: number,
+  does: string,
+  ask: string,
+  more: More = {},
+): ActRule => ({
   ...rule('value')(id, minutes, does, ask, more),
   asked,
 });

@@ -20,9 +20,22 @@ export const firstClean: Operation = {
   ],
   acts: [
     list('plugs-out', 40, 'Take out every gallery, core and cup plug, and count.', 'Number and place of each'),
-    felt('cam-bearings-out', 20, 'Draw the cam bearings before a hot tank.', 'Their size by position, and which way they turned', { when: ['pushrod'] }),
-    felt('galleries-brushed', 40, 'Brush every gallery through, from both ends.', 'What came out, and that the brush goes through'),
-    felt('face-cleaned', 20, 'Clean the gasket faces with a plastic scraper.', 'What is left on it; scratches', { per: 'head' }),
+    felt(
+      'cam-bearings-out',
+      20,
+      'Draw the cam bearings before a hot tank.',
+      'Their size by position, and which way they turned',
+      { when: ['pushrod'] },
+    ),
+    felt(
+      'galleries-brushed',
+      40,
+      'Brush every gallery through, from both ends.',
+      'What came out, and that the brush goes through',
+    ),
+    felt('face-cleaned', 20, 'Clean the gasket faces with a plastic scraper.', 'What is left on it; scratches', {
+      per: 'head',
+    }),
     list('threads-chased', 30, 'Run a chaser, not a tap, down every threaded hole.', 'Holes that are torn or tight'),
     felt('rust-kept-off', 10, 'Oil the bare iron at once.', 'Colour of the cloth after wiping'),
   ],

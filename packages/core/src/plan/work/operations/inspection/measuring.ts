@@ -19,8 +19,27 @@ export const measuring: Operation = {
     { wrong: 'bore gauge and micrometer never held against each other', cost: 'a clearance that is not there' },
   ],
   acts: [
-    list('gauges-checked', 15, 'Let parts and gauges lie together; deburr; read each gauge on its standard.', 'Each gauge, its reading on the standard, temperature', { position: 'first' }),
-    { id: 'worksheet', minutes: 4, does: 'Fill in the worksheet.', ask: 'The readings', answer: 'worksheet', worksheets: 'parts-apart' },
-    felt('readings-looked-through', 20, 'Go through what is out, too close to tell, or missing; measure those again.', 'What stays in doubt', { position: 'join' }),
+    list(
+      'gauges-checked',
+      15,
+      'Let parts and gauges lie together; deburr; read each gauge on its standard.',
+      'Each gauge, its reading on the standard, temperature',
+      { position: 'first' },
+    ),
+    {
+      id: 'worksheet',
+      minutes: 4,
+      does: 'Fill in the worksheet.',
+      ask: 'The readings',
+      answer: 'worksheet',
+      worksheets: 'parts-apart',
+    },
+    felt(
+      'readings-looked-through',
+      20,
+      'Go through what is out, too close to tell, or missing; measure those again.',
+      'What stays in doubt',
+      { position: 'join' },
+    ),
   ],
 };

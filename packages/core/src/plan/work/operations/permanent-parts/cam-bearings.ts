@@ -15,9 +15,27 @@ export const camBearings: Operation = {
   cautions: [],
   mistakes: [{ wrong: 'oil hole of the bearing not over the gallery', cost: 'mains or rockers starve' }],
   acts: [
-    register('cam-bearings-sorted', 10, 'Lay the bearings out: their size steps by position.', 'Number at each position', { when: ['pushrod'] }),
-    felt('cam-bearings-in', 40, 'Drive each one square, its oil hole to the gallery at the clock position of the manual.', 'Edges whole, none stands out', { when: ['pushrod'], noReturn: 'a driven bearing is not used again' }),
+    register(
+      'cam-bearings-sorted',
+      10,
+      'Lay the bearings out: their size steps by position.',
+      'Number at each position',
+      { when: ['pushrod'] },
+    ),
+    felt(
+      'cam-bearings-in',
+      40,
+      'Drive each one square, its oil hole to the gallery at the clock position of the manual.',
+      'Edges whole, none stands out',
+      { when: ['pushrod'], noReturn: 'a driven bearing is not used again' },
+    ),
     photo('cam-oil-holes-seen', 10, 'Sight each oil hole with a rod.', 'Photo of each hole', { when: ['pushrod'] }),
-    felt('cam-turns-in-bearings', 10, 'Slide the cam in on oil and spin it by hand; draw it out again.', 'Free a whole turn, or where it binds', { when: ['pushrod'] }),
+    felt(
+      'cam-turns-in-bearings',
+      10,
+      'Slide the cam in on oil and spin it by hand; draw it out again.',
+      'Free a whole turn, or where it binds',
+      { when: ['pushrod'] },
+    ),
   ],
 };

@@ -18,9 +18,25 @@ export const camshaft: Operation = {
     { wrong: 'paste put on long before the start', cost: 'it runs off, and the lobe starts dry' },
   ],
   acts: [
-    felt('follower-bores-free', 15, 'Let each new follower fall down its bore by its own weight.', 'Bores in which it hangs', { when: ['pushrod'] }),
-    felt('cam-lubed', 10, 'Lube the journals; lobes by kind: paste for flat, oil for rollers.', 'What was put on which', { when: ['pushrod'], badPause: 'the lube runs off an open cam: put it in now' }),
-    felt('cam-in', 15, 'Guide the cam in without touching a bearing.', 'Turns free at every bearing', { when: ['pushrod'] }),
-    value('length', 'cam-float', 10, 'Fit plate or bumper; push and pull the cam against the dial.', 'End float', { when: ['pushrod'] }),
+    felt(
+      'follower-bores-free',
+      15,
+      'Let each new follower fall down its bore by its own weight.',
+      'Bores in which it hangs',
+      { when: ['pushrod'] },
+    ),
+    felt(
+      'cam-lubed',
+      10,
+      'Lube the journals; lobes by kind: paste for flat, oil for rollers.',
+      'What was put on which',
+      { when: ['pushrod'], badPause: 'the lube runs off an open cam: put it in now' },
+    ),
+    felt('cam-in', 15, 'Guide the cam in without touching a bearing.', 'Turns free at every bearing', {
+      when: ['pushrod'],
+    }),
+    value('length', 'cam-float', 10, 'Fit plate or bumper; push and pull the cam against the dial.', 'End float', {
+      when: ['pushrod'],
+    }),
   ],
 };

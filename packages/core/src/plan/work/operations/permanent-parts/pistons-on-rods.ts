@@ -20,10 +20,32 @@ export const pistonsOnRods: Operation = {
     { wrong: 'second ring upside down', cost: 'it pumps oil' },
   ],
   acts: [
-    felt('piston-to-rod', 3, 'Lay piston to rod: front mark, valve reliefs, chamfer to its fillet, for its bank.', 'Which way each faces', { per: 'cylinder' }),
-    felt('pin-in', 6, 'Fit the pin by its kind: pressed or floating.', 'Turns free, middle found, end room', { per: 'cylinder', noReturn: 'a pressed pin is not pressed twice', two: 'pressing with heat' }),
-    felt('pin-locks-in', 3, 'Seat the locks and turn each in its groove; press on the pin where it is pressed.', 'Snapped in on both sides, or no locks on this piston', { per: 'cylinder', badPause: 'a pin without both locks looks finished' }),
-    felt('rings-on', 5, 'Fit expander, rails, second, top: dots up, ends butted.', 'Each ring free in its groove, mark up', { per: 'cylinder' }),
+    felt(
+      'piston-to-rod',
+      3,
+      'Lay piston to rod: front mark, valve reliefs, chamfer to its fillet, for its bank.',
+      'Which way each faces',
+      { per: 'cylinder' },
+    ),
+    felt('pin-in', 6, 'Fit the pin by its kind: pressed or floating.', 'Turns free, middle found, end room', {
+      per: 'cylinder',
+      noReturn: 'a pressed pin is not pressed twice',
+      two: 'pressing with heat',
+    }),
+    felt(
+      'pin-locks-in',
+      3,
+      'Seat the locks and turn each in its groove; press on the pin where it is pressed.',
+      'Snapped in on both sides, or no locks on this piston',
+      { per: 'cylinder', badPause: 'a pin without both locks looks finished' },
+    ),
+    felt(
+      'rings-on',
+      5,
+      'Fit expander, rails, second, top: dots up, ends butted.',
+      'Each ring free in its groove, mark up',
+      { per: 'cylinder' },
+    ),
     photo('ring-ends-placed', 2, 'Turn the ring ends to their clock places.', 'Photo of the ends', { per: 'cylinder' }),
   ],
 };

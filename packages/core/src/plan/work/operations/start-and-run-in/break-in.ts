@@ -18,9 +18,27 @@ export const breakIn: Operation = {
     { wrong: 'both springs of a pair in the run-in', cost: 'more load than a new lobe takes' },
   ],
   acts: [
-    felt('followers-turn-running', 3, 'Watch pushrods or followers turn while it runs.', 'Which one stands still, or all turn', { when: ['flat-followers', 'pushrod'] }),
-    value('time', 'run-in-step', 25, 'Run it as this line says; read oil, coolant and speed on the way.', 'Time, speed, oil pressure, temperatures', { per: 'run-in' }),
+    felt(
+      'followers-turn-running',
+      3,
+      'Watch pushrods or followers turn while it runs.',
+      'Which one stands still, or all turn',
+      { when: ['flat-followers', 'pushrod'] },
+    ),
+    value(
+      'time',
+      'run-in-step',
+      25,
+      'Run it as this line says; read oil, coolant and speed on the way.',
+      'Time, speed, oil pressure, temperatures',
+      { per: 'run-in' },
+    ),
     felt('run-in-leaks', 5, 'Walk round it warm.', 'Where it leaks, or dry'),
-    photo('filter-cut', 20, 'Change oil and filter; cut the filter open; draw a magnet through the oil.', 'Photo of the pleats, and what the magnet held'),
+    photo(
+      'filter-cut',
+      20,
+      'Change oil and filter; cut the filter open; draw a magnet through the oil.',
+      'Photo of the pleats, and what the magnet held',
+    ),
   ],
 };

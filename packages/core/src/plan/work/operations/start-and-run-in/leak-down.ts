@@ -16,8 +16,28 @@ export const leakDown: Operation = {
   cautions: [HAZARDS.air, HAZARDS.hot],
   mistakes: [{ wrong: 'piston not right at dead centre', cost: 'the crank kicks round' }],
   acts: [
-    value('pressure', 'compression-read', 4, 'All plugs out, throttle open: crank it as the sheet says.', 'Pressure, and how many strokes', { per: 'cylinder' }),
-    value('ratio', 'leakage-read', 6, 'At firing dead centre, crank held: read the loss and listen.', 'Loss, and where it is heard', { per: 'cylinder' }),
-    felt('cylinders-compared', 10, 'Hold the cylinders against each other and against the sheet’s rule.', 'Lowest of highest; neighbours that are low; what wet changed', { position: 'join' }),
+    value(
+      'pressure',
+      'compression-read',
+      4,
+      'All plugs out, throttle open: crank it as the sheet says.',
+      'Pressure, and how many strokes',
+      { per: 'cylinder' },
+    ),
+    value(
+      'ratio',
+      'leakage-read',
+      6,
+      'At firing dead centre, crank held: read the loss and listen.',
+      'Loss, and where it is heard',
+      { per: 'cylinder' },
+    ),
+    felt(
+      'cylinders-compared',
+      10,
+      'Hold the cylinders against each other and against the sheet’s rule.',
+      'Lowest of highest; neighbours that are low; what wet changed',
+      { position: 'join' },
+    ),
   ],
 };

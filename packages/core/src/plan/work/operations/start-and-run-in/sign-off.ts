@@ -17,6 +17,9 @@ export const signingOff: Operation = {
     list('service-told', 10, 'Write down when oil, lash and bolts are due next.', 'Hours or date of each'),
     list('cautions-told', 10, 'Write down what the owner has to know.', 'Limits, fluids, habits'),
     photo('finished-photographed', 10, 'Photograph the finished engine from all six sides.', 'The photo'),
-    signOff('signed-off', 10, 'Read every skip and open doubt; sign.', 'Words and name', { closes: true, mustDo: 'the work ends with a name' }),
+    signOff('signed-off', 10, 'Read every skip and open doubt; sign.', 'Words and name', {
+      closes: true,
+      mustDo: 'the work ends with a name',
+    }),
   ],
 };

@@ -19,11 +19,34 @@ export const headAssembly: Operation = {
     { wrong: 'intake and exhaust seals mixed', cost: 'smoke, or a stem that seizes' },
   ],
   acts: [
-    felt('seat-proved', 4, 'Set the valve in its guide dry; prove the seat by fluid or vacuum.', 'What comes through, how long it holds', { per: 'valve' }),
-    { id: 'head-worksheet', minutes: 4, does: 'Read it with seat, retainer and locks as they will stay.', ask: 'The readings', answer: 'worksheet', worksheets: 'heads' },
-    value('length', 'spring-shimmed', 5, 'Shim the spring to its height.', 'Height and shims, load on the seat', { per: 'valve' }),
-    felt('stem-seal-on', 2, 'Oil the stem; fit its own seal over a sleeve.', 'Kind, seated all round', { per: 'valve' }),
-    felt('locks-seated', 4, 'Compress the spring; seat both locks; tap the stem end with a soft mallet.', 'Both locks level', { per: 'valve', badPause: 'locks that are not tapped can spring out' }),
+    felt(
+      'seat-proved',
+      4,
+      'Set the valve in its guide dry; prove the seat by fluid or vacuum.',
+      'What comes through, how long it holds',
+      { per: 'valve' },
+    ),
+    {
+      id: 'head-worksheet',
+      minutes: 4,
+      does: 'Read it with seat, retainer and locks as they will stay.',
+      ask: 'The readings',
+      answer: 'worksheet',
+      worksheets: 'heads',
+    },
+    value('length', 'spring-shimmed', 5, 'Shim the spring to its height.', 'Height and shims, load on the seat', {
+      per: 'valve',
+    }),
+    felt('stem-seal-on', 2, 'Oil the stem; fit its own seal over a sleeve.', 'Kind, seated all round', {
+      per: 'valve',
+    }),
+    felt(
+      'locks-seated',
+      4,
+      'Compress the spring; seat both locks; tap the stem end with a soft mallet.',
+      'Both locks level',
+      { per: 'valve', badPause: 'locks that are not tapped can spring out' },
+    ),
     felt('head-covered', 3, 'Cover chambers and ports.', 'What covers it', { per: 'head' }),
   ],
 };

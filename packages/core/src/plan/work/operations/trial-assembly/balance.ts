@@ -18,9 +18,28 @@ export const balance: Operation = {
     { wrong: 'damper or flywheel of the other kind of balance', cost: 'it shakes, and the crank breaks' },
   ],
   acts: [
-    list('pieces-weighed', 6, 'Weigh piston, pin, locks, rings, shells and both rod ends.', 'Mass of each piece', { per: 'cylinder' }),
-    felt('outer-weights-belong', 10, 'Tell whether damper and flywheel carry part of the balance.', 'Inside or outside balance, and by what it is known'),
-    value('mass', 'bobweight-figured', 10, 'Work out the bobweight with the factor of this layout.', 'Bobweight and factor; skip where the layout needs none'),
-    list('crank-balanced', 10, 'Shop: spin the crank and correct it.', 'What is left at each end, metal added or drilled', { awaits: 'shop', noReturn: 'drilled metal stays off' }),
+    list('pieces-weighed', 6, 'Weigh piston, pin, locks, rings, shells and both rod ends.', 'Mass of each piece', {
+      per: 'cylinder',
+    }),
+    felt(
+      'outer-weights-belong',
+      10,
+      'Tell whether damper and flywheel carry part of the balance.',
+      'Inside or outside balance, and by what it is known',
+    ),
+    value(
+      'mass',
+      'bobweight-figured',
+      10,
+      'Work out the bobweight with the factor of this layout.',
+      'Bobweight and factor; skip where the layout needs none',
+    ),
+    list(
+      'crank-balanced',
+      10,
+      'Shop: spin the crank and correct it.',
+      'What is left at each end, metal added or drilled',
+      { awaits: 'shop', noReturn: 'drilled metal stays off' },
+    ),
   ],
 };

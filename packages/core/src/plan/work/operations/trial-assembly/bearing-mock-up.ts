@@ -21,10 +21,28 @@ export const bearingMockUp: Operation = {
   ],
   acts: [
     felt('shells-wiped', 15, 'Wipe shells and housings dry.', 'No oil, no burr, no lint', { position: 'first' }),
-    { id: 'bearing-worksheet', minutes: 5, does: 'Read the bore with its shells in, caps as final.', ask: 'The readings', answer: 'worksheet', worksheets: 'bearings' },
-    value('length', 'main-room', 5, 'Take journal from bore, straight across the parting line.', 'Clearance', { per: 'main' }),
-    value('length', 'rod-room', 5, 'Take crankpin from bore, straight across the parting line.', 'Clearance', { per: 'cylinder' }),
-    felt('crush-felt', 10, 'On one cap: slacken one bolt fully and feel the parting gap.', 'Gap on that side, and which cap'),
-    register('shells-placed', 15, 'Fix which shell goes where, thick and thin.', 'Shell, position, upper or lower', { position: 'join' }),
+    {
+      id: 'bearing-worksheet',
+      minutes: 5,
+      does: 'Read the bore with its shells in, caps as final.',
+      ask: 'The readings',
+      answer: 'worksheet',
+      worksheets: 'bearings',
+    },
+    value('length', 'main-room', 5, 'Take journal from bore, straight across the parting line.', 'Clearance', {
+      per: 'main',
+    }),
+    value('length', 'rod-room', 5, 'Take crankpin from bore, straight across the parting line.', 'Clearance', {
+      per: 'cylinder',
+    }),
+    felt(
+      'crush-felt',
+      10,
+      'On one cap: slacken one bolt fully and feel the parting gap.',
+      'Gap on that side, and which cap',
+    ),
+    register('shells-placed', 15, 'Fix which shell goes where, thick and thin.', 'Shell, position, upper or lower', {
+      position: 'join',
+    }),
   ],
 };

@@ -19,9 +19,30 @@ export const ringGaps: Operation = {
   ],
   acts: [
     register('rings-laid-to-bore', 3, 'Lay the set to its bore.', 'Set and bore', { per: 'cylinder' }),
-    { id: 'ring-worksheet', minutes: 4, does: 'Square the ring in its bore and read the gap.', ask: 'The readings', answer: 'worksheet', worksheets: 'rings' },
-    value('length', 'rings-filed', 12, 'File inward, a little at a time; take the burr off; read again.', 'Final gaps: top, second, rails', { per: 'cylinder', noReturn: 'a filed ring does not grow back' }),
-    value('length', 'groove-room-read', 4, 'Roll each ring round its groove; read its side room.', 'Side room of top and second', { per: 'cylinder' }),
+    {
+      id: 'ring-worksheet',
+      minutes: 4,
+      does: 'Square the ring in its bore and read the gap.',
+      ask: 'The readings',
+      answer: 'worksheet',
+      worksheets: 'rings',
+    },
+    value(
+      'length',
+      'rings-filed',
+      12,
+      'File inward, a little at a time; take the burr off; read again.',
+      'Final gaps: top, second, rails',
+      { per: 'cylinder', noReturn: 'a filed ring does not grow back' },
+    ),
+    value(
+      'length',
+      'groove-room-read',
+      4,
+      'Roll each ring round its groove; read its side room.',
+      'Side room of top and second',
+      { per: 'cylinder' },
+    ),
     register('rings-kept', 2, 'Bag the set with the number of its bore.', 'Number on the bag', { per: 'cylinder' }),
   ],
 };
