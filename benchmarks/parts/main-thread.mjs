@@ -28,14 +28,14 @@ export function workUntilFrame(events, name) {
   const marks = events.filter((one) => one.name === name && one.cat.includes('user_timing'));
   return marks.map((mark) => {
     const thread = events.filter((one) => one.pid === mark.pid && one.tid === mark.tid);
-    const shown = thread
-      .filter((one) => one.name === 'Commit' && one.ph === 'X' && one.ts > mark.ts)
-      .reduce((first, one) => (first === undefined || one.ts < first.ts ? one : first), undefined);
-    if (shown === undefined) throw new Error(`no frame after ${name}`);
-    const end = shown.ts + shown.dur;
-    const tasks = thread.filter(
-      (one) => one.ph === 'X' && one.name === TASK && one.ts + one.dur > mark.ts && one.ts < end,
-    );
-    return tasks.reduce((sum, one) => sum + (one.tdur ?? one.dur), 0) / 1000;
+    const drawn = first(thread.filter((one) => one.name === 'Layerize' && one.ts > mark.ts));
+    const tasks = thread.filter((one) => one.ph === 'X' && one.name === TASK);
+    const frame = drawn && tasks.find((one) => one.ts <= drawn.ts && drawn.ts < one.ts + one.dur);
+    if (frame === undefined) throw new Error(`no frame after ${name}`);
+    const between = tasks.filter((one) => one.ts + one.dur > mark.ts && one.ts <= frame.ts);
+    return between.reduce((sum, one) => sum + (one.tdur ?? one.dur), 0) / 1000;
   });
 }
+
+const first = (events) =>
+  events.reduce((found, one) => (found === undefined || one.ts < found.ts ? one : found), undefined);

@@ -1,5 +1,5 @@
 /** Engine and readings judged together, once for each moment of the log however many views ask. */
-import { type Assessment, assess, type Finding } from '../assess/index.js';
+import { type Assessment, assess, type Finding, type InspectionPlan } from '../assess/index.js';
 import type { Bench } from './bench.js';
 import { readingsOf } from './readings.js';
 
@@ -14,22 +14,25 @@ export function assessmentOf(bench: Bench): Assessment {
   return made;
 }
 
-const indexed = new WeakMap<Assessment, ReadonlyMap<string, readonly Finding[]>>();
-const keyOf = (property: string, place: string): string => `${property}@${place}`;
+/** Where the findings of a property at a place stand in the list; the same for every moment of one plan. */
+type Index = ReadonlyMap<string, ReadonlyMap<string, readonly number[]>>;
+const indexed = new WeakMap<InspectionPlan, { readonly count: number; readonly index: Index }>();
+
+function indexOf({ plan, findings }: Assessment): Index {
+  const known = indexed.get(plan);
+  if (known?.count === findings.length) return known.index;
+  const index = new Map<string, Map<string, number[]>>();
+  for (const [at, { property, place }] of findings.entries()) {
+    const places = index.get(property) ?? new Map<string, number[]>();
+    index.set(property, places.set(place, [...(places.get(place) ?? []), at]));
+  }
+  indexed.set(plan, { count: findings.length, index });
+  return index;
+}
 
 /** Findings of one property at one place. */
-export function findingsAt(assessment: Assessment, property: string, place: string): readonly Finding[] {
-  let index = indexed.get(assessment);
-  if (index === undefined) {
-    const made = new Map<string, Finding[]>();
-    for (const finding of assessment.findings) {
-      const key = keyOf(finding.property, finding.place);
-      const list = made.get(key);
-      if (list === undefined) made.set(key, [finding]);
-      else list.push(finding);
-    }
-    index = made;
-    indexed.set(assessment, index);
-  }
-  return index.get(keyOf(property, place)) ?? [];
-}
+export const findingsAt = (assessment: Assessment, property: string, place: string): readonly Finding[] =>
+  indexOf(assessment)
+    .get(property)
+    ?.get(place)
+    ?.map((at) => assessment.findings[at]!) ?? [];

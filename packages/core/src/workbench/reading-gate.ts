@@ -94,8 +94,26 @@ export function judgeWith(
  * unlike its sisters, outside of what the sheet expects, or has other places than the gauge. The first reading of the slot
  * itself is not looked at, so that a second one stays a check.
  */
-export const judgeKeyed = (bench: Bench, slot: Slot, text: string, keying: Keying = {}): NumberGate =>
-  judgeWith(bench.engine, readingsOf(bench), slot, text, keying);
+export function judgeKeyed(bench: Bench, slot: Slot, text: string, keying: Keying = {}): NumberGate {
+  const { instrument } = keying;
+  // A point is the decimal mark anyway, where there is no comma beside it.
+  const decimalMark = keying.decimalMark === '.' && !text.includes(',') ? undefined : keying.decimalMark;
+  const last = judged.get(bench);
+  // On its way to the log one reading is judged by the field, by the desk and by the record's rules.
+  if (last?.slot === slot && last.text === text && last.instrument === instrument && last.decimalMark === decimalMark)
+    return last.gate;
+  const gate = judgeWith(bench.engine, readingsOf(bench), slot, text, keying);
+  judged.set(bench, { slot, text, instrument, decimalMark, gate });
+  return gate;
+}
+interface Judged {
+  readonly slot: Slot;
+  readonly text: string;
+  readonly instrument: string | undefined;
+  readonly decimalMark: Keying['decimalMark'] | undefined;
+  readonly gate: NumberGate;
+}
+const judged = new WeakMap<Bench, Judged>();
 
 /** The question of the gate as one line, as it is shown and kept with the reading once answered; undefined without one. */
 export function gateQuestion(text: string, gate: NumberGate): string | undefined {

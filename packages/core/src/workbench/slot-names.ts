@@ -11,6 +11,18 @@ export interface SlotPlace {
 export const slotAt = (feature: Feature, place: Place, station: Station): Slot =>
   `${feature.kind.id}/${place.id}/${station.id}`;
 
+const named = new WeakMap<Feature, ReadonlyMap<Place, readonly Slot[]>>();
+/** Slots of each place of a feature, as its stations stand; worked out once for each plan. */
+export function slotsByPlace(feature: Feature): ReadonlyMap<Place, readonly Slot[]> {
+  const known = named.get(feature);
+  if (known !== undefined) return known;
+  const slots = new Map(
+    feature.places.map((place) => [place, place.stations.map((station) => slotAt(feature, place, station))]),
+  );
+  named.set(feature, slots);
+  return slots;
+}
+
 const indexed = new WeakMap<Engine, ReadonlyMap<Slot, SlotPlace>>();
 /** Every slot of the engine's inspection plan in the order of walking round; worked out once for each engine. */
 export function slotsOf(engine: Engine): ReadonlyMap<Slot, SlotPlace> {

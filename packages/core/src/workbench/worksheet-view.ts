@@ -2,15 +2,15 @@
 import type { Assessment, Feature, Instrument, InstrumentKind, Place, Slot, Station } from '../assess/index.js';
 import type { Shown } from '../drawing/index.js';
 import { assessmentOf } from './assessment.js';
-import { type Bench, givenBy } from './bench.js';
-import { findingView } from './finding-view.js';
+import type { Bench } from './bench.js';
 import { gaugesFor, instrumentView } from './instrument-view.js';
 import { measureCautions } from './measure-cautions.js';
-import type { Cell, ShownIn, WorksheetRow, WorksheetView } from './measure-views.js';
+import type { ShownIn, WorksheetView } from './measure-views.js';
 import { shownUnit } from './shown-figures.js';
-import { slotAt } from './slot-names.js';
+import { slotsByPlace } from './slot-names.js';
 import type { Progress } from './views.js';
-import { disagrees, findingsOf, worksheetFigure } from './worksheet-figure.js';
+import { worksheetFigure } from './worksheet-figure.js';
+import { rowOf } from './worksheet-row.js';
 
 export interface WorksheetOptions extends Shown {
   readonly shownIn: ShownIn;
@@ -61,9 +61,15 @@ export function worksheetView(bench: Bench, feature: string, options: WorksheetO
   };
 }
 
+const orders = new WeakMap<Feature, readonly Slot[]>();
 /** Every slot in the order of walking round the engine. */
-export const slotsOf = (feature: Feature): readonly Slot[] =>
-  feature.places.flatMap((place) => place.stations.map((station) => slotAt(feature, place, station)));
+export function slotsOf(feature: Feature): readonly Slot[] {
+  const known = orders.get(feature);
+  if (known !== undefined) return known;
+  const order = [...slotsByPlace(feature).values()].flat();
+  orders.set(feature, order);
+  return order;
+}
 
 /** Slots that have a reading, of all that the feature has. */
 export function sheetProgress({ readings }: Assessment, feature: Feature): Progress {
@@ -72,8 +78,17 @@ export function sheetProgress({ readings }: Assessment, feature: Feature): Progr
   return { done, of: slots.length, words: `${done} of ${slots.length} read` };
 }
 
-/** Stations of all places, those with the same id in one column; directions of one height stand under it. */
+const columns = new WeakMap<readonly Place[], WorksheetView['columns']>();
 function columnsOf(places: readonly Place[]): WorksheetView['columns'] {
+  const known = columns.get(places);
+  if (known !== undefined) return known;
+  const made = columnsFor(places);
+  columns.set(places, made);
+  return made;
+}
+
+/** Stations of all places, those with the same id in one column; directions of one height stand under it. */
+function columnsFor(places: readonly Place[]): WorksheetView['columns'] {
   const columns = new Map<string, Station>();
   for (const { stations } of places) for (const one of stations) if (!columns.has(one.id)) columns.set(one.id, one);
   const all = [...columns.values()];
@@ -86,51 +101,10 @@ function columnsOf(places: readonly Place[]): WorksheetView['columns'] {
 
 function gaugeInHand(assessment: Assessment, feature: Feature, chosen: string | undefined): Instrument | undefined {
   const able = gaugesFor(assessment.readings, feature.kind);
+  if (able.length === 0) return undefined;
   const used = slotsOf(feature)
     .flatMap((slot) => assessment.readings.bySlot.get(slot)?.at(-1) ?? [])
     .sort((a, b) => (a.at < b.at ? 1 : -1))[0]?.instrument;
   const usual: InstrumentKind = feature.kind.instrument;
   return able.find((one) => one.id === (chosen ?? used)) ?? able.find((one) => one.kind === usual);
-}
-
-/** "top, 18 mm below the deck, along the crank" is "top, along the crank" at the bench; the head of its column has the rest. */
-function withoutDetail(name: string): string {
-  const parts = name.split(', ');
-  return parts.length > 2 ? `${parts[0]}, ${parts.at(-1)}` : name;
-}
-
-function rowOf(
-  bench: Bench,
-  assessment: Assessment,
-  feature: Feature,
-  place: Place,
-  { shownIn, hidden }: WorksheetOptions,
-): WorksheetRow {
-  const findings = findingsOf(assessment, feature, place);
-  const { bySlot, before, occasions } = assessment.readings;
-  const cells = place.stations.map((station): Cell => {
-    const slot = slotAt(feature, place, station);
-    const readings = bySlot.get(slot) ?? [];
-    const last = readings.at(-1);
-    const given = givenBy(bench, last?.entry);
-    return {
-      slot,
-      name: place.stations.length === 1 ? place.name : `${place.name}, ${withoutDetail(station.name)}`,
-      state: last === undefined ? 'empty' : disagrees(readings, findings, slot) ? 'disagrees' : 'read',
-      ...(last && slot !== hidden && { text: last.text }),
-      ...(given && { given }),
-      readings: readings.length,
-    };
-  });
-  return {
-    place: place.id,
-    name: place.name,
-    cells,
-    findings: findings.map((finding) => findingView(finding, shownIn)),
-    occasion: occasions.get(`${feature.kind.id}/${place.id}`) ?? 1,
-    before: place.stations.flatMap((station) => {
-      const earlier = before.get(slotAt(feature, place, station)) ?? [];
-      return earlier.length === 0 ? [] : [`${station.name}: ${earlier.map((one) => one.text).join(', ')}`];
-    }),
-  };
 }

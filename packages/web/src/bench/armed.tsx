@@ -11,10 +11,12 @@ interface ArmedProps {
 /** Puts the focus into the number field within as it appears, so that a gauge or a keyboard can type at once. */
 export function Armed({ children, again, scroll = true }: ArmedProps) {
   const box = useRef<HTMLDivElement>(null);
-  // The focus comes back after a touch on one of the choices around the field.
+  // The focus comes back after a touch on one of the choices around the field. A field that has it still stands where it stood.
   // biome-ignore lint/correctness/useExhaustiveDependencies: see above
   useEffect(() => {
-    box.current?.querySelector<HTMLElement>('[data-armed]')?.focus({ preventScroll: true });
+    const field = box.current?.querySelector<HTMLElement>('[data-armed]');
+    if (field && field === document.activeElement) return;
+    field?.focus({ preventScroll: true });
     // A phone has room for the field and its keys, and for little else.
     if (scroll && window.innerWidth < 900) box.current?.scrollIntoView({ block: 'start' });
   }, [again, scroll]);

@@ -12,6 +12,8 @@ import { toneRefused } from './tones.js';
 interface NumberEntryProps extends GateRules {
   /** What is being measured and where, e.g. "Cylinder 3, lash, intake". */
   readonly slot: string;
+  /** Changes when the field is about something else: digits half keyed must not land there. */
+  readonly about?: string;
   readonly sign?: boolean;
   /** What to expect, shown small beneath, e.g. "0.000 in: three places". */
   readonly ghost?: string;
@@ -26,9 +28,23 @@ interface NumberEntryProps extends GateRules {
   readonly onRecord: (raw: string, shown: string) => void;
 }
 
+/** What is in the field, and what was said of it. */
+interface Keying {
+  readonly about: string;
+  readonly buffer: KeyBuffer;
+  readonly cleared?: KeyBuffer;
+  readonly complaint: string;
+  readonly question?: Barrier & { kind: 'ask' };
+  readonly answered: ReadonlySet<string>;
+}
+const isNothing = ({ buffer, cleared, complaint }: Keying): boolean =>
+  buffer.raw === '' && buffer.letters === '' && cleared === undefined && complaint === '';
+const nothingKeyed: Keying = { about: '', buffer: emptyBuffer, complaint: '', answered: new Set() };
+
 /** Takes one number by own keypad, keyboard or a gauge that types. Nothing is stored until Record. */
 export function NumberEntry({
   slot,
+  about = '',
   sign = false,
   ghost,
   recordLabel = 'Record',
@@ -40,28 +56,26 @@ export function NumberEntry({
 }: NumberEntryProps) {
   const id = useId();
   const field = useRef<HTMLInputElement>(null);
-  const [buffer, setBuffer] = useState<KeyBuffer>(emptyBuffer);
-  const [cleared, setCleared] = useState<KeyBuffer>();
-  const [complaint, setComplaint] = useState('');
-  const [question, setQuestion] = useState<Barrier & { kind: 'ask' }>();
-  const [answered, setAnswered] = useState<ReadonlySet<string>>(new Set());
+  const [keying, setKeying] = useState<Keying>({ ...nothingKeyed, about });
+  // Kept in the same field, so that keyboard and gauge never lose it between two readings.
+  if (keying.about !== about && !isNothing(keying)) setKeying({ ...nothingKeyed, about });
+  const { buffer, cleared, complaint, question, answered } = keying.about === about ? keying : nothingKeyed;
+  /** Something was keyed since the last Record: then the next one is meant, however soon it comes. */
+  const meant = useRef(false);
 
-  const take = (keyed: Keyed) => {
-    setBuffer(keyed.buffer);
-    setAnswered(new Set());
-    setQuestion(undefined);
-    setComplaint(keyed.complaint ? complaintWords(keyed.complaint) : '');
+  const take = (keyed: Keyed, before?: KeyBuffer) => {
+    const words = keyed.complaint ? complaintWords(keyed.complaint) : '';
+    setKeying({ ...nothingKeyed, about, buffer: keyed.buffer, complaint: words, ...(before && { cleared: before }) });
+    meant.current = true;
     if (keyed.complaint) toneRefused();
   };
   const press = (key: string) => {
     if (key === 'Undo') take({ buffer: cleared ?? emptyBuffer });
-    else take(pressKey(buffer, key, sign));
-    setCleared(key === 'Clear' && buffer.raw !== '' ? buffer : undefined);
+    else take(pressKey(buffer, key, sign), key === 'Clear' && buffer.raw !== '' ? buffer : undefined);
     field.current?.focus();
   };
   const typed = (text: string) => {
     const before = buffer.raw + buffer.letters;
-    setCleared(undefined);
     if (text.startsWith(before)) take(takeText(buffer, text.slice(before.length), sign));
     else take(takeText(emptyBuffer, text, sign));
   };
@@ -69,12 +83,13 @@ export function NumberEntry({
     const barrier = barrierFor(buffer, rules, agreed);
     if (!barrier) {
       onRecord(buffer.raw, shownNumber(buffer));
-      take({ buffer: emptyBuffer });
+      setKeying({ ...nothingKeyed, about });
       return;
     }
     toneRefused();
-    setQuestion(barrier.kind === 'ask' ? barrier : undefined);
-    setComplaint(barrier.kind === 'refuse' ? barrier.words : '');
+    const { question: _, ...rest } = keying;
+    if (barrier.kind === 'ask') setKeying({ ...rest, answered: agreed, question: barrier, complaint: '' });
+    else setKeying({ ...rest, answered: agreed, complaint: barrier.words });
   };
   const recordAction: Action = {
     name: 'record',
@@ -83,7 +98,11 @@ export function NumberEntry({
     available: true,
     run: () => record(answered),
   };
-  const guarded = () => notABounce('record') && record(answered);
+  const guarded = () => {
+    const keyed = meant.current;
+    meant.current = false;
+    if (notABounce('record', keyed)) record(answered);
+  };
   const onKey = (event: KeyboardEvent) => {
     // A held Backspace would wipe a reading that the person cannot see being wiped.
     if (event.key === 'Backspace' && event.repeat) event.preventDefault();
@@ -143,11 +162,7 @@ export function NumberEntry({
         <NumberQuestion
           question={question}
           reading={`${shownNumber(buffer)} ${rules.unit}`}
-          yes={() => {
-            const agreed = new Set([...answered, question.about]);
-            setAnswered(agreed);
-            record(agreed);
-          }}
+          yes={() => record(new Set([...answered, question.about]))}
           no={() => press('Clear')}
         />
       ) : (

@@ -1,3 +1,4 @@
+import { memo, useState } from 'react';
 import { ReasonForm } from './reason-form.js';
 
 interface ReasonedProps {
@@ -10,14 +11,17 @@ interface ReasonedProps {
 }
 
 /** An act that needs a reason: folded away from the usual one, and recorded with the words that were given. */
-export function Reasoned({ name, about, ...form }: ReasonedProps) {
+export const Reasoned = memo(function Reasoned({ name, about, ...form }: ReasonedProps) {
+  const [open, setOpen] = useState(false);
   return (
-    <details className="fold">
+    <details className="fold" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{name}</summary>
-      <div className="stack">
-        <p>{about}</p>
-        <ReasonForm {...form} />
-      </div>
+      {open && (
+        <div className="stack">
+          <p>{about}</p>
+          <ReasonForm {...form} />
+        </div>
+      )}
     </details>
   );
-}
+});

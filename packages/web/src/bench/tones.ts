@@ -1,3 +1,4 @@
+import { afterFrame } from '../keys/index.js';
 import { deviceSettings } from './device-settings.js';
 
 let audio: AudioContext | undefined;
@@ -22,14 +23,18 @@ function ready(): boolean {
   return true;
 }
 
-/** Short and high: taken. */
+/** Short and high: taken. What is seen comes first; ears do not notice a frame. */
 export function toneAccepted(): void {
-  if (ready()) beep(1800, 0, 0.3);
+  afterFrame(() => {
+    if (ready()) beep(1800, 0, 0.3);
+  });
 }
 
 /** Two, low and longer: refused. */
 export function toneRefused(): void {
-  if (!ready()) return;
-  beep(620, 0, 0.35);
-  beep(520, 0.42, 0.4);
+  afterFrame(() => {
+    if (!ready()) return;
+    beep(620, 0, 0.35);
+    beep(520, 0.42, 0.4);
+  });
 }

@@ -1,8 +1,13 @@
 import type { Shape } from '@gudgeon/core/drawing';
+import { memo } from 'react';
 import { arcPath, pointsText } from './shape-path.js';
 
+interface ShapeProps {
+  readonly shape: Shape;
+}
+
 /** One line, curve or label of a figure. All looks come from the style sheet, so that screen and paper can differ. */
-export function DrawnShape({ shape }: { readonly shape: Shape }) {
+export const DrawnShape = memo(function DrawnShape({ shape }: ShapeProps) {
   if (shape.kind === 'label') return <Label shape={shape} />;
   const look = `drawn line-${shape.role} fill-${shape.fill ?? 'none'} state-${shape.state ?? 'idle'}`;
   switch (shape.kind) {
@@ -19,7 +24,20 @@ export function DrawnShape({ shape }: { readonly shape: Shape }) {
     case 'arc':
       return <path className={look} d={arcPath(shape)} />;
   }
+}, sameShape);
+
+function sameShape(one: ShapeProps, other: ShapeProps): boolean {
+  return sameValue(one.shape, other.shape);
 }
+/** Shapes are plain data: numbers, words, points and lists of them. */
+function sameValue(one: unknown, other: unknown): boolean {
+  if (one === other) return true;
+  if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false;
+  const [names, others] = [Object.keys(one), Object.keys(other)];
+  if (names.length !== others.length) return false;
+  return names.every((name) => sameValue((one as Plain)[name], (other as Plain)[name]));
+}
+type Plain = Readonly<Record<string, unknown>>;
 
 function Label({ shape }: { readonly shape: Shape & { kind: 'label' } }) {
   return (

@@ -64,10 +64,8 @@ export function FigureView({ figure, onTouch, current, caption, low = false, few
           {/* The words for those who do not see the drawing are its title and description. */}
           {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group of lines takes no focus */}
           <g aria-hidden="true">
-            {shown.map((shape, index) => (
-              // A figure is made anew as a whole; its shapes have no name of their own.
-              // biome-ignore lint/suspicious/noArrayIndexKey: see above
-              <DrawnShape key={index} shape={shape} />
+            {namedShapes(shown).map(([name, shape]) => (
+              <DrawnShape key={name} shape={shape} />
             ))}
           </g>
           {live && <Places touches={figure.touches} current={current} onTouch={onTouch} />}
@@ -76,6 +74,17 @@ export function FigureView({ figure, onTouch, current, caption, low = false, few
       {caption && <figcaption>{caption}</figcaption>}
     </figure>
   );
+}
+
+/** A figure is made anew as a whole. Its shapes are told apart by part and kind, so that only what looks different is drawn again. */
+function namedShapes(shapes: readonly Shape[]): readonly (readonly [string, Shape])[] {
+  const counts = new Map<string, number>();
+  return shapes.map((shape) => {
+    const like = `${shape.part ?? ''} ${shape.kind}`;
+    const count = counts.get(like) ?? 0;
+    counts.set(like, count + 1);
+    return [`${like} ${count}`, shape];
+  });
 }
 
 const partOf = (shape: Shape): string | undefined => shape.part;

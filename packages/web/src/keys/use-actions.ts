@@ -5,8 +5,8 @@ import { bounceGuard } from './bounce.js';
 /** One for the whole page: a bounce often lands on the next step, which is another component with the same action. */
 const guard = bounceGuard();
 
-/** True when an action of this name may run now; false for a bounce of hand or pedal. */
-export const notABounce = (name: string): boolean => guard.allows(name, performance.now());
+/** True when an action of this name may run now; false for a bounce of hand or pedal. `meant`: something was keyed since. */
+export const notABounce = (name: string, meant = false): boolean => guard.allows(name, performance.now(), meant);
 
 const typingPlaces = 'input, textarea, select, [contenteditable="true"]';
 const pressable = 'button, a[href], summary, [role="button"], [role="slider"]';

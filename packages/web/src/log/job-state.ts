@@ -18,8 +18,10 @@ export const emptyJob: JobState = { status: 'loading', sheetFaults: [], entries:
 
 /** Adds entries that the server has confirmed; each id stands once, and none of them waits any longer. */
 export function withConfirmed(state: JobState, confirmed: readonly StoredEnvelope[]): JobState {
-  const known = new Set(state.entries.map((e) => e.id));
-  const fresh = confirmed.filter((e) => !known.has(e.id));
+  const last = state.entries.at(-1)?.sequence ?? 0;
+  const behind = confirmed.every((e) => e.sequence > last);
+  const known = behind ? undefined : new Set(state.entries.map((e) => e.id));
+  const fresh = confirmed.filter((e) => !known?.has(e.id));
   if (fresh.length === 0) return state;
   const ids = new Set(fresh.map((e) => e.id));
   return {
@@ -50,7 +52,9 @@ export interface ChainEnd {
 }
 export function chainEnd(state: JobState, device: string): ChainEnd {
   const start: ChainEnd = { counter: 0, hash: '0'.repeat(64) };
-  return [...state.entries, ...state.waiting]
-    .filter((e) => e.device === device)
-    .reduce((end, e) => (e.counter > end.counter ? { counter: e.counter, hash: e.hash } : end), start);
+  let end = start;
+  for (const log of [state.entries, state.waiting])
+    for (const { device: by, counter, hash } of log)
+      if (by === device && counter > end.counter) end = { counter, hash };
+  return end;
 }

@@ -44,6 +44,7 @@ function world() {
       kept.end = end;
     },
     later: (_, run) => later.push(run),
+    afterFrame: (run) => run(),
     device: () => 'd',
     seal: (draft) => ({ ...draft, id: `e${++made}`, at: 't', person: 'p', version: 1, hash: `h${made}` }),
   };

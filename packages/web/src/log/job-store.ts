@@ -17,6 +17,8 @@ export interface Wires {
   readonly readEnd: (job: string) => ChainEnd | undefined;
   readonly writeEnd: (job: string, end: ChainEnd) => void;
   readonly later: (milliseconds: number, run: () => void) => void;
+  /** Runs something after what was just written stands on the screen. */
+  readonly afterFrame: (run: () => void) => void;
   readonly device: () => string;
   /** Completes an entry with id, time, person and hash. */
   readonly seal: (draft: Draft & { job: string; device: string; counter: number; previous: string }) => Envelope;
@@ -128,7 +130,7 @@ export function jobStore(job: string, wires: Wires): JobStore {
       };
     wires.writeEnd(job, { counter: entry.counter, hash: entry.hash });
     set({ ...state, waiting: [...waiting, entry] });
-    void send();
+    wires.afterFrame(() => void send());
     return { ok: true, value: entry };
   };
 

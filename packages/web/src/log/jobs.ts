@@ -2,6 +2,7 @@ import type { StoredEnvelope } from '@gudgeon/core/record';
 import { sealEntry } from '@gudgeon/core/record';
 import { v7 } from 'uuid';
 import { appendEntries, livePath, readJob } from '../api/index.js';
+import { afterFrame } from '../keys/index.js';
 import { deviceId, personName } from './device.js';
 import { type JobStore, jobStore, type Wires } from './job-store.js';
 import { localTime } from './local-time.js';
@@ -23,6 +24,7 @@ const wires: Wires = {
   readEnd,
   writeEnd,
   later: (milliseconds, run) => void window.setTimeout(run, milliseconds),
+  afterFrame,
   device: deviceId,
   seal: ({ previous, ...draft }) =>
     sealEntry({ ...draft, id: v7(), at: localTime(new Date()), person: personName(), version: 1 }, previous),

@@ -1,8 +1,12 @@
-import { useEffect, useState } from 'react';
+import { memo, useDeferredValue, useEffect, useState } from 'react';
 import { copyWords, type JobState } from '../log/index.js';
 
-/** Whether every entry has its second copy. Stands on each screen of a job, in words. */
+/** Whether every entry has its second copy. Stands on each screen of a job, in words; it follows a frame behind what is recorded. */
 export function CopyState({ state }: { readonly state: JobState }) {
+  return <Words state={useDeferredValue(state)} />;
+}
+
+const Words = memo(function Words({ state }: { readonly state: JobState }) {
   const [now, setNow] = useState(() => Date.now());
   useEffect(() => {
     const timer = window.setInterval(() => setNow(Date.now()), 20_000);
@@ -15,4 +19,4 @@ export function CopyState({ state }: { readonly state: JobState }) {
       {waits && state.trouble && <span> · {state.trouble}</span>}
     </div>
   );
-}
+});

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import { Link } from 'wouter';
 import { usePerson } from '../log/index.js';
 
@@ -11,9 +11,22 @@ interface ShellProps {
 
 /** The frame of every screen: home, place, person, and what has been copied. */
 export function Shell({ place, status, children }: ShellProps) {
-  const person = usePerson();
   return (
     <div className="shell">
+      <Bar place={place} />
+      {status}
+      <main id="main" className="shell-main" tabIndex={-1}>
+        {children}
+      </main>
+    </div>
+  );
+}
+
+/** The same on every entry of a screen, so it is not drawn anew with each. */
+const Bar = memo(function Bar({ place }: { readonly place: ReactNode }) {
+  const person = usePerson();
+  return (
+    <>
       <a className="shell-skip" href="#main">
         Go to the work
       </a>
@@ -27,13 +40,9 @@ export function Shell({ place, status, children }: ShellProps) {
           {person || 'Who works here?'}
         </Link>
       </header>
-      {status}
-      <main id="main" className="shell-main" tabIndex={-1}>
-        {children}
-      </main>
-    </div>
+    </>
   );
-}
+});
 
 /** A gudgeon pin seen end on, on its centre lines. */
 function Mark() {

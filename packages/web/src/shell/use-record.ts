@@ -1,6 +1,6 @@
 import type { Command } from '@gudgeon/core/record';
 import { type Bench, type Proposal, propose, type ValveChoices } from '@gudgeon/core/workbench';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { say, toneAccepted, toneRefused } from '../bench/index.js';
 import type { OpenJob } from './with-job.js';
 
@@ -19,35 +19,40 @@ export interface Recorder {
 /** How a screen writes to the log: on this device at once, with a tone, and the words read back. */
 export function useRecord({ store }: OpenJob, bench: Bench): Recorder {
   const [{ said, refused }, setAnswer] = useState({ said: '', refused: false });
-  const complain = (words: string) => {
-    toneRefused();
-    setAnswer({ said: words, refused: true });
-    say(words);
-  };
-  const take: Recorder['take'] = (proposal, spoken, raw) => {
-    if (!proposal.ok) {
-      complain(proposal.fault);
-      return false;
-    }
-    for (const entry of proposal.value) {
-      const written = store.write(raw === undefined ? entry : { ...entry, raw });
-      if (!written.ok) {
-        complain(written.fault);
+  return useMemo(() => {
+    const complain = (words: string) => {
+      toneRefused();
+      setAnswer({ said: words, refused: true });
+      say(words);
+    };
+    const take: Recorder['take'] = (proposal, spoken, raw) => {
+      if (!proposal.ok) {
+        complain(proposal.fault);
         return false;
       }
-    }
-    toneAccepted();
-    setAnswer({ said: proposal.value.length === 0 ? `${spoken}: recorded before` : spoken, refused: false });
-    say(spoken);
-    return true;
-  };
-  return {
-    take,
-    record: (command, spoken, raw, choices) => take(propose(bench, command, choices), spoken, raw),
-    strikeOut: (entry, reason) =>
-      take(propose(bench, { kind: 'struck-out', data: { entry, reason } }), 'Struck out; the old entry stays readable'),
-    said,
-    refused,
-    complain,
-  };
+      for (const entry of proposal.value) {
+        const written = store.write(raw === undefined ? entry : { ...entry, raw });
+        if (!written.ok) {
+          complain(written.fault);
+          return false;
+        }
+      }
+      toneAccepted();
+      setAnswer({ said: proposal.value.length === 0 ? `${spoken}: recorded before` : spoken, refused: false });
+      say(spoken);
+      return true;
+    };
+    return {
+      take,
+      record: (command, spoken, raw, choices) => take(propose(bench, command, choices), spoken, raw),
+      strikeOut: (entry, reason) =>
+        take(
+          propose(bench, { kind: 'struck-out', data: { entry, reason } }),
+          'Struck out; the old entry stays readable',
+        ),
+      said,
+      refused,
+      complain,
+    };
+  }, [store, bench, said, refused]);
 }

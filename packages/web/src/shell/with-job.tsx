@@ -19,11 +19,10 @@ export function WithJob({ job, children }: { readonly job: string; readonly chil
   const { state, store } = useJob(job);
   const entries = useMemo(() => allEntries(state), [state]);
   const { engine } = state;
+  const name = engine?.name;
+  const place = useMemo(() => name !== undefined && <Link href={`/engine/${job}`}>{name}</Link>, [job, name]);
   return (
-    <Shell
-      place={engine && <Link href={`/engine/${job}`}>{engine.name}</Link>}
-      status={state.status === 'loading' ? undefined : <CopyState state={state} />}
-    >
+    <Shell place={place} status={state.status === 'loading' ? undefined : <CopyState state={state} />}>
       {engine ? children({ job, engine, entries, state, store }) : <NotOpen state={state} store={store} />}
     </Shell>
   );

@@ -1,5 +1,6 @@
 import { type Bench, proposeReturned, type WorksheetRow } from '@gudgeon/core/workbench';
 import { Reasoned } from '../../bench/index.js';
+import { useSteady } from '../../keys/index.js';
 import type { SheetDesk } from './use-sheet-desk.js';
 
 interface CameBackProps {
@@ -12,13 +13,15 @@ const USUAL = ['bored and honed', 'ground', 'new part', 'skimmed'] as const;
 /** Work came back from the shop: what is read from here on is another occasion, and the old readings stay beside it. */
 export function CameBack({ desk, bench, row }: CameBackProps) {
   const { view, recorder, choose } = desk;
-  const back = (places: readonly WorksheetRow[]) => (why: string) => {
+  const back = (places: readonly WorksheetRow[], why: string) => {
     const words = `${places.map((one) => one.name).join(', ')}: came back, ${why}`;
     const data = { feature: view.feature, places: places.map((one) => one.place), why };
     if (recorder.take(proposeReturned(bench, data), words)) choose(undefined);
   };
   const read = (one: WorksheetRow) => one.cells.some((cell) => cell.readings > 0);
   const all = view.rows.filter(read);
+  const backHere = useSteady((why: string) => row && back([row], why));
+  const backAll = useSteady((why: string) => back(all, why));
   return (
     <>
       {row && read(row) && (
@@ -27,7 +30,7 @@ export function CameBack({ desk, bench, row }: CameBackProps) {
           about="Its readings are kept for comparison, and it is measured again from the beginning."
           button={`${row.name} came back`}
           usual={USUAL}
-          record={back([row])}
+          record={backHere}
         />
       )}
       {all.length > 1 && (
@@ -36,7 +39,7 @@ export function CameBack({ desk, bench, row }: CameBackProps) {
           about="Their readings are kept for comparison, and they are measured again from the beginning."
           button={`All ${all.length} came back`}
           usual={USUAL}
-          record={back(all)}
+          record={backAll}
         />
       )}
     </>

@@ -1,13 +1,11 @@
 import type { Cell } from '@gudgeon/core/workbench';
-import { useEffect } from 'react';
+import { memo, useEffect } from 'react';
 import { Armed, NumberEntry, say } from '../../bench/index.js';
 import { letGo } from '../../keys/index.js';
+import { EntryModes, SILENCE } from './entry-modes.js';
 import { LastReading } from './last-reading.js';
 import { type EntryMode, useEntryMode } from './use-entry-mode.js';
 import type { SheetDesk } from './use-sheet-desk.js';
-
-/** A gauge that sends no Enter is heard out for this long [ms]. */
-const SILENCE = 150;
 
 interface EntryDeskProps {
   readonly desk: SheetDesk;
@@ -27,8 +25,8 @@ export function EntryDesk({ desk, cell }: EntryDeskProps) {
     <div className="bench" data-slot={cell.slot}>
       <Armed again={`${cell.slot} ${cell.readings} ${mode} ${view.instrument?.id ?? ''}`} scroll={mode === 'pad'}>
         <NumberEntry
-          key={`${cell.slot} ${cell.readings}`}
           slot={asked}
+          about={`${cell.slot} ${cell.readings}`}
           unit={view.unit}
           sign={view.signed ?? false}
           pad={mode === 'pad'}
@@ -40,7 +38,13 @@ export function EntryDesk({ desk, cell }: EntryDeskProps) {
           <LastReading desk={desk} />
         </NumberEntry>
       </Armed>
-      <Tools desk={desk} mode={mode} setMode={setMode} />
+      <Tools
+        instruments={view.instruments}
+        inHand={view.instrument}
+        takeGauge={desk.takeGauge}
+        mode={mode}
+        setMode={setMode}
+      />
     </div>
   );
 }
@@ -51,45 +55,24 @@ function ghost({ instrument }: SheetDesk['view']): string {
 }
 
 interface ToolsProps {
-  readonly desk: SheetDesk;
+  readonly instruments: SheetDesk['view']['instruments'];
+  readonly inHand: SheetDesk['view']['instrument'];
+  readonly takeGauge: SheetDesk['takeGauge'];
   readonly mode: EntryMode;
   readonly setMode: (mode: EntryMode) => void;
 }
-const MODES: readonly (readonly [EntryMode, string])[] = [
-  ['pad', 'Number keys'],
-  ['keyboard', 'Keyboard'],
-  ['gauge', 'Gauge types'],
-];
-
-function Tools({ desk, mode, setMode }: ToolsProps) {
-  const { view, takeGauge } = desk;
+const Tools = memo(function Tools({ instruments, inHand, takeGauge, mode, setMode }: ToolsProps) {
   return (
     <div className="sheet-tools">
-      <fieldset className="plain figure-choice">
-        <legend className="only-read">What types</legend>
-        {MODES.map(([each, words]) => (
-          <button
-            key={each}
-            type="button"
-            className="button"
-            aria-pressed={each === mode}
-            onClick={(event) => {
-              setMode(each);
-              letGo(event);
-            }}
-          >
-            {words}
-          </button>
-        ))}
-      </fieldset>
+      <EntryModes mode={mode} setMode={setMode} />
       <fieldset className="plain figure-choice">
         <legend className="only-read">Gauge in hand</legend>
-        {view.instruments.map((gauge) => (
+        {instruments.map((gauge) => (
           <button
             key={gauge.id}
             type="button"
             className="button"
-            aria-pressed={gauge.id === view.instrument?.id}
+            aria-pressed={gauge.id === inHand?.id}
             onClick={(event) => {
               takeGauge(gauge.id);
               letGo(event);
@@ -98,8 +81,15 @@ function Tools({ desk, mode, setMode }: ToolsProps) {
             {gauge.name}, {gauge.unit}
           </button>
         ))}
-        {view.instrument && !view.instrument.checked && <span className="field-hint">{view.instrument.check}</span>}
+        {inHand && !inHand.checked && <span className="field-hint">{inHand.check}</span>}
       </fieldset>
     </div>
   );
+}, sameTools);
+
+/** Gauges are told anew with each view; a row of buttons is drawn again only where one of them is another. */
+function sameTools(a: ToolsProps, b: ToolsProps): boolean {
+  const told = ({ instruments, inHand }: ToolsProps) =>
+    [...instruments, inHand].map((one) => one && `${one.id} ${one.name} ${one.unit} ${one.check}`).join('|');
+  return a.mode === b.mode && a.setMode === b.setMode && a.takeGauge === b.takeGauge && told(a) === told(b);
 }

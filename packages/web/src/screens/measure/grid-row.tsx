@@ -46,25 +46,9 @@ export const GridRow = memo(function GridRow({ row, columns, current, stop, choo
   );
 }, sameRow);
 
+/** The view gives the same row again where nothing of it has changed. */
 function sameRow(a: RowProps, b: RowProps): boolean {
-  if (
-    a.current !== b.current ||
-    a.stop !== b.stop ||
-    a.row.name !== b.row.name ||
-    a.columns.length !== b.columns.length
-  )
-    return false;
-  if (a.row.findings.some((one, i) => one.verdict !== b.row.findings[i]?.verdict)) return false;
-  return a.row.cells.every((cell, i) => {
-    const other = b.row.cells[i];
-    return (
-      other !== undefined &&
-      cell.slot === other.slot &&
-      cell.text === other.text &&
-      cell.state === other.state &&
-      cell.readings === other.readings
-    );
-  });
+  return a.row === b.row && a.current === b.current && a.stop === b.stop && a.columns === b.columns;
 }
 
 interface GridCellProps {
@@ -74,7 +58,7 @@ interface GridCellProps {
   readonly choose: (slot: string) => void;
 }
 /** One cell: hollow until it is read. Tab stops at one only; arrow keys go on from it. */
-function GridCell({ cell, current, stop, choose }: GridCellProps) {
+const GridCell = memo(function GridCell({ cell, current, stop, choose }: GridCellProps) {
   const shown = cell.text?.replace(/\s.*$/, '') ?? (cell.readings > 0 ? 'hidden' : '–');
   const state = { empty: 'not read', read: '', disagrees: ', readings disagree' }[cell.state];
   return (
@@ -91,5 +75,13 @@ function GridCell({ cell, current, stop, choose }: GridCellProps) {
       {shown}
       {cell.readings > 1 && <small> ×{cell.readings}</small>}
     </button>
+  );
+}, sameCell);
+
+function sameCell(a: GridCellProps, b: GridCellProps): boolean {
+  if (a.current !== b.current || a.stop !== b.stop) return false;
+  const [one, other] = [a.cell, b.cell];
+  return (
+    one.slot === other.slot && one.text === other.text && one.state === other.state && one.readings === other.readings
   );
 }

@@ -19,7 +19,7 @@ function lastOf({ view, last, repeat }: SheetDesk) {
 /** What was recorded last, read back with its verdict; one too near to call is asked for again at once. */
 export function LastReading({ desk }: { readonly desk: SheetDesk }) {
   const told = lastOf(desk);
-  return told ? <Told key={told.given.entry} desk={desk} row={told.row} cell={told.cell} /> : null;
+  return told ? <Told desk={desk} row={told.row} cell={told.cell} entry={told.given.entry} /> : null;
 }
 
 /** The way to strike out what was recorded last, well away from the button that records. */
@@ -44,11 +44,14 @@ interface ToldProps {
   readonly desk: SheetDesk;
   readonly row: WorksheetRow;
   readonly cell: Cell;
+  readonly entry: string;
 }
-function Told({ desk, row, cell }: ToldProps) {
+function Told({ desk, row, cell, entry }: ToldProps) {
   const finding = tellingFinding(row);
   const spoken = finding === undefined ? cell.text : `${cell.text}, ${finding.verdict}`;
-  useEffect(() => say(spoken ?? ''), [spoken]);
+  // The same figure at the next place is said again.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: see above
+  useEffect(() => say(spoken ?? ''), [spoken, entry]);
   const again = row.findings.find((one) => one.again)?.again;
   return (
     <section className="last" aria-live="polite" data-last={cell.slot}>

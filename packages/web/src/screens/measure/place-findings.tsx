@@ -1,5 +1,5 @@
 import type { FindingView, WorksheetRow } from '@gudgeon/core/workbench';
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { VerdictMark } from './verdict-mark.js';
 
 interface PlaceFindingsProps {
@@ -33,7 +33,11 @@ export function PlaceFindings({ row, others, again }: PlaceFindingsProps) {
   );
 }
 
-function Findings({ row, again }: { readonly row: WorksheetRow; readonly again: (slot: string) => void }) {
+interface FindingsProps {
+  readonly row: WorksheetRow;
+  readonly again: (slot: string) => void;
+}
+const Findings = memo(function Findings({ row, again }: FindingsProps) {
   return (
     <div className="findings" data-place={row.place}>
       {row.occasion > 1 && <p className="field-hint">Measured again after work, occasion {row.occasion}.</p>}
@@ -53,18 +57,22 @@ function Findings({ row, again }: { readonly row: WorksheetRow; readonly again: 
       )}
     </div>
   );
+});
+
+interface OneFindingProps {
+  readonly finding: FindingView;
+  readonly again?: (slot: string) => void;
 }
 
 /** One size with its verdict; a tap opens how it was worked out and where limit and formula come from. */
-export function OneFinding({
-  finding,
-  again,
-}: {
-  readonly finding: FindingView;
-  readonly again?: (slot: string) => void;
-}) {
+export const OneFinding = memo(function OneFinding({ finding, again }: OneFindingProps) {
+  const [open, setOpen] = useState(false);
   return (
-    <details className="finding" data-finding={finding.property}>
+    <details
+      className="finding"
+      data-finding={finding.property}
+      onToggle={(event) => setOpen(event.currentTarget.open)}
+    >
       <summary>
         <VerdictMark verdict={finding.verdict} {...(finding.nearEnd ? { nearEnd: finding.nearEnd } : {})} />
         <span className="finding-words">
@@ -75,31 +83,38 @@ export function OneFinding({
           <span>{[finding.distance, finding.words].filter(Boolean).join(', ')}</span>
         </span>
       </summary>
-      <div className="stack finding-why">
-        {finding.origin && <p>Limit from: {finding.origin}</p>}
-        {finding.working.length > 0 && (
-          <ol className="stack">
-            {finding.working.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ol>
-        )}
-        {finding.cautions.map((line) => (
-          <p key={line}>{line}</p>
-        ))}
-        {finding.sources.length > 0 && <p className="field-hint">Formula: {finding.sources.join('; ')}</p>}
-        {finding.again && (
-          <p>
-            Measure this again first: {finding.again.words}
-            {again && (
-              <button type="button" className="button" onClick={() => again(finding.again?.slot ?? '')}>
-                Take it again without seeing the first
-              </button>
-            )}
-          </p>
-        )}
-      </div>
+      {open && <Why finding={finding} {...(again ? { again } : {})} />}
     </details>
+  );
+});
+
+/** How a size was worked out, and where limit and formula come from. */
+function Why({ finding, again }: OneFindingProps) {
+  return (
+    <div className="stack finding-why">
+      {finding.origin && <p>Limit from: {finding.origin}</p>}
+      {finding.working.length > 0 && (
+        <ol className="stack">
+          {finding.working.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ol>
+      )}
+      {finding.cautions.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+      {finding.sources.length > 0 && <p className="field-hint">Formula: {finding.sources.join('; ')}</p>}
+      {finding.again && (
+        <p>
+          Measure this again first: {finding.again.words}
+          {again && (
+            <button type="button" className="button" onClick={() => again(finding.again?.slot ?? '')}>
+              Take it again without seeing the first
+            </button>
+          )}
+        </p>
+      )}
+    </div>
   );
 }
 

@@ -1,5 +1,6 @@
 import type { WorksheetRow, WorksheetView } from '@gudgeon/core/workbench';
 import { useEffect, useRef } from 'react';
+import { afterFrame } from '../../keys/index.js';
 import { GridHeads } from './grid-heads.js';
 import { GridRow } from './grid-row.js';
 
@@ -14,15 +15,13 @@ const inRow = (row: WorksheetRow, slot: string | undefined): string | undefined 
 /** Places down, stations across; it scrolls within its own box and keeps the current cell in sight. */
 export function SheetGrid({ view, current, choose }: SheetGridProps) {
   const box = useRef<HTMLDivElement>(null);
-  const latest = useRef(choose);
-  const pick = useRef((slot: string) => latest.current(slot));
   useEffect(() => {
-    latest.current = choose;
-  });
-  useEffect(() => {
-    const inside = box.current;
-    const cell = inside?.querySelector<HTMLElement>(`[data-cell="${CSS.escape(current ?? '')}"]`);
-    if (inside && cell) keepInSight(inside, cell);
+    if (current === undefined) return;
+    return afterFrame(() => {
+      const inside = box.current;
+      const cell = inside?.querySelector<HTMLElement>(`[data-cell="${CSS.escape(current)}"]`);
+      if (inside && cell) keepInSight(inside, cell);
+    });
   }, [current]);
   return (
     <div className="grid-box" ref={box}>
@@ -37,7 +36,7 @@ export function SheetGrid({ view, current, choose }: SheetGridProps) {
               columns={view.columns}
               current={inRow(row, current)}
               stop={inRow(row, current ?? view.order[0])}
-              choose={pick.current}
+              choose={choose}
             />
           ))}
         </tbody>

@@ -10,7 +10,17 @@ interface TableFilesProps {
 }
 
 /** A worksheet as a table for a spreadsheet, and back: all of a file or nothing of it, with a line for each fault. */
-export function TableFiles({ desk, bench }: TableFilesProps) {
+export function TableFiles(props: TableFilesProps) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details className="fold" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>As a table (CSV)</summary>
+      {open && <OutAndIn {...props} />}
+    </details>
+  );
+}
+
+function OutAndIn({ desk, bench }: TableFilesProps) {
   const id = useId();
   const shownIn = useShownIn();
   const [faults, setFaults] = useState<readonly TableFault[]>([]);
@@ -32,57 +42,54 @@ export function TableFiles({ desk, bench }: TableFilesProps) {
     else take(read.value);
   };
   return (
-    <details className="fold">
-      <summary>As a table (CSV)</summary>
-      <div className="stack">
-        <button
-          type="button"
-          className="button"
-          onClick={() =>
-            saveFile(`${bench.engine.name} ${view.title}`, 'csv', worksheetTable(bench, view.feature, shownIn))
-          }
-        >
-          Save this sheet as CSV
-        </button>
-        <div className="field">
-          <label htmlFor={id}>Load a filled CSV</label>
-          <input id={id} className="input" type="file" accept=".csv,text/csv,text/plain" onChange={load} />
-        </div>
-        <div role="alert" className="stack">
-          {faults.length > 0 && (
-            <>
-              <p className="field-fault">
-                Nothing was taken. {faults.length === 1 ? 'One line' : `${faults.length} lines`} to put right:
-              </p>
-              <ul className="stack">
-                {faults.map((fault) => (
-                  <li key={`${fault.line} ${fault.words}`}>
-                    Line {fault.line}: {fault.words}
-                  </li>
-                ))}
-              </ul>
-            </>
-          )}
-          {asked && (
-            <>
-              <p className="field-fault">Look at these before they are taken:</p>
-              <ul className="stack">
-                {asked.questions.map((question) => (
-                  <li key={`${question.line} ${question.words}`}>
-                    Line {question.line}: {question.words}
-                  </li>
-                ))}
-              </ul>
-              <button type="button" className="button" onClick={() => take(asked)}>
-                They are right: take all {asked.entries.length}
-              </button>
-              <button type="button" className="button" onClick={() => setAsked(undefined)}>
-                Take nothing
-              </button>
-            </>
-          )}
-        </div>
+    <div className="stack">
+      <button
+        type="button"
+        className="button"
+        onClick={() =>
+          saveFile(`${bench.engine.name} ${view.title}`, 'csv', worksheetTable(bench, view.feature, shownIn))
+        }
+      >
+        Save this sheet as CSV
+      </button>
+      <div className="field">
+        <label htmlFor={id}>Load a filled CSV</label>
+        <input id={id} className="input" type="file" accept=".csv,text/csv,text/plain" onChange={load} />
       </div>
-    </details>
+      <div role="alert" className="stack">
+        {faults.length > 0 && (
+          <>
+            <p className="field-fault">
+              Nothing was taken. {faults.length === 1 ? 'One line' : `${faults.length} lines`} to put right:
+            </p>
+            <ul className="stack">
+              {faults.map((fault) => (
+                <li key={`${fault.line} ${fault.words}`}>
+                  Line {fault.line}: {fault.words}
+                </li>
+              ))}
+            </ul>
+          </>
+        )}
+        {asked && (
+          <>
+            <p className="field-fault">Look at these before they are taken:</p>
+            <ul className="stack">
+              {asked.questions.map((question) => (
+                <li key={`${question.line} ${question.words}`}>
+                  Line {question.line}: {question.words}
+                </li>
+              ))}
+            </ul>
+            <button type="button" className="button" onClick={() => take(asked)}>
+              They are right: take all {asked.entries.length}
+            </button>
+            <button type="button" className="button" onClick={() => setAsked(undefined)}>
+              Take nothing
+            </button>
+          </>
+        )}
+      </div>
+    </div>
   );
 }

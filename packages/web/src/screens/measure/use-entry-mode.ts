@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useCallback, useState } from 'react';
 
 /** What types into the field: number keys on the screen, a keyboard, or a gauge that types and may send no Enter. */
 export type EntryMode = 'pad' | 'keyboard' | 'gauge';
@@ -20,13 +20,13 @@ function stored(): string | null {
 /** The way of keying on this device; kept for the next sheet. */
 export function useEntryMode(): readonly [EntryMode, (mode: EntryMode) => void] {
   const [mode, setMode] = useState(kept);
-  const choose = (next: EntryMode) => {
+  const choose = useCallback((next: EntryMode) => {
     setMode(next);
     try {
       localStorage.setItem(place, next);
     } catch {
       // Then it holds until the page is closed.
     }
-  };
+  }, []);
   return [mode, choose];
 }

@@ -7,7 +7,7 @@ import {
   type WorksheetView,
   worksheetView,
 } from '@gudgeon/core/workbench';
-import { useMemo, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import { useShownWidth } from '../../figures/index.js';
 import type { Recorder } from '../../shell/index.js';
 import type { EntryMode } from './use-entry-mode.js';
@@ -59,26 +59,49 @@ export function useSheetDesk(
       }),
     [bench, feature, shownIn, shownWidth, current, last, repeat, gauge],
   );
-  if (view === undefined) return undefined;
-  const slot = view.current;
-  const keying = view.instrument ? { instrument: view.instrument.id } : {};
-  const choose = (next: string | undefined) => {
+  const choose = useCallback((next: string | undefined) => {
     setRepeat(undefined);
     setChosen(next);
-  };
+  }, []);
+  const again = useCallback((next: string) => {
+    setChosen(next);
+    setRepeat(next);
+  }, []);
+  return useMemo(
+    () =>
+      view && {
+        view,
+        recorder,
+        ...(view.current !== undefined && { slot: view.current }),
+        repeat: repeat !== undefined,
+        ...(last !== undefined && { last }),
+        choose,
+        again,
+        takeGauge: setGauge,
+        ...keyingAt(bench, view, recorder, repeat !== undefined, (slot) => {
+          setLast(slot);
+          choose(nextEmpty(view, slot));
+        }),
+        strike: (struck, entry, reason) => {
+          if (recorder.strikeOut(entry, reason)) choose(struck);
+        },
+      },
+    [bench, view, recorder, repeat, last, choose, again],
+  );
+}
+
+/** How the current slot of a sheet judges what is keyed and writes it. */
+function keyingAt(
+  bench: Bench,
+  view: WorksheetView,
+  recorder: Recorder,
+  repeat: boolean,
+  taken: (slot: string) => void,
+): Pick<SheetDesk, 'check' | 'record'> {
+  const slot = view.current;
+  const keying = view.instrument ? { instrument: view.instrument.id } : {};
   const judge = (text: string) => (slot ? judgeKeyed(bench, slot, text, keying) : ({ level: 'fine' } as const));
   return {
-    view,
-    recorder,
-    ...(slot !== undefined && { slot }),
-    repeat: repeat !== undefined,
-    ...(last !== undefined && { last }),
-    choose,
-    again: (next) => {
-      setChosen(next);
-      setRepeat(next);
-    },
-    takeGauge: setGauge,
     check: (shown) => judge(`${shown} ${view.unit}`),
     record: (raw, shown, mode) => {
       if (slot === undefined) return;
@@ -86,20 +109,8 @@ export function useSheetDesk(
       // The field has put the gate's question to the person; recording means that it was answered with yes.
       const question = gateQuestion(text, judge(text));
       const source = mode === 'gauge' ? 'gauge' : 'keyed';
-      const wish = {
-        slot,
-        text,
-        source,
-        repeat: repeat !== undefined,
-        ...keying,
-        ...(question && { answered: [question] }),
-      } as const;
-      if (!recorder.take(proposeMeasured(bench, wish), text, raw)) return;
-      setLast(slot);
-      choose(nextEmpty(view, slot));
-    },
-    strike: (struck, entry, reason) => {
-      if (recorder.strikeOut(entry, reason)) choose(struck);
+      const wish = { slot, text, source, repeat, ...keying, ...(question && { answered: [question] }) } as const;
+      if (recorder.take(proposeMeasured(bench, wish), text, raw)) taken(slot);
     },
   };
 }

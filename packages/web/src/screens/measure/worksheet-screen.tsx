@@ -1,4 +1,5 @@
 import type { Bench } from '@gudgeon/core/workbench';
+import { memo } from 'react';
 import { Link, useSearch } from 'wouter';
 import { Progress } from '../../bench/index.js';
 import { FigureView } from '../../figures/index.js';
@@ -33,18 +34,18 @@ function Worksheet({ open, feature }: { readonly open: OpenJob; readonly feature
   if (!desk) return <h1>This engine has nothing to measure called “{feature}”</h1>;
   return (
     <BenchScreen title={desk.view.title} cautions={desk.view.cautions} begun={desk.view.progress.done > 0}>
-      <Sheet open={open} bench={bench} desk={desk} />
+      <Sheet job={open.job} bench={bench} desk={desk} />
     </BenchScreen>
   );
 }
 
 interface SheetProps {
-  readonly open: OpenJob;
+  readonly job: string;
   readonly bench: Bench;
   readonly desk: SheetDesk;
 }
 /** Drawing and field first; the grid beside them on a laptop, below them on a phone. */
-function Sheet({ open, bench, desk }: SheetProps) {
+const Sheet = memo(function Sheet({ job, bench, desk }: SheetProps) {
   const { view, slot, choose, recorder } = desk;
   const cell = view.rows.flatMap((row) => row.cells).find((one) => one.slot === slot);
   const row = view.rows.find((one) => one.cells.some((each) => each.slot === slot)) ?? rowOfLast(desk);
@@ -57,7 +58,7 @@ function Sheet({ open, bench, desk }: SheetProps) {
     <div className="sheet">
       <div className="sheet-desk">
         {view.figure && <FigureView figure={view.figure} onTouch={choose} {...(slot ? { current: slot } : {})} />}
-        {cell === undefined && <AllRead job={open.job} desk={desk} />}
+        {cell === undefined && <AllRead job={job} desk={desk} />}
         {cell && (cell.readings === 0 || desk.repeat) && <EntryDesk desk={desk} cell={cell} />}
         {cell && cell.readings > 0 && !desk.repeat && <SlotRead desk={desk} cell={cell} />}
         {cell === undefined && <LastReading desk={desk} />}
@@ -73,13 +74,20 @@ function Sheet({ open, bench, desk }: SheetProps) {
         {row && <PlaceFindings row={row} others={view.rows} again={desk.again} />}
         <CameBack desk={desk} bench={bench} {...(row ? { row } : {})} />
         <TableFiles desk={desk} bench={bench} />
-        <Link className="button" href={`/engine/${open.job}/measure`}>
-          All worksheets
-        </Link>
+        <AllSheets job={job} />
       </div>
     </div>
   );
-}
+});
+
+const AllSheets = memo(function AllSheets({ job }: { readonly job: string }) {
+  return (
+    <Link className="button" href={`/engine/${job}/measure`}>
+      All worksheets
+    </Link>
+  );
+});
+
 /** What was read last stands in its own place already. */
 const lastText = ({ view, last }: SheetDesk) =>
   view.rows.flatMap((one) => one.cells).find((cell) => cell.slot === last)?.text ?? '';
