@@ -3,6 +3,21 @@ export { type BalanceView, balanceView } from './balance-view.js';
 export { combinationStanding, combinationView } from './combination-view.js';
 export { type CompressionView, type CompressionWish, compressionView } from './compression-view.js';
 export { combinationSeen, proposeCombination } from './decide-combination.js';
+export {
+  type CutForm,
+  type FindForm,
+  firstForm,
+  formUnit,
+  gasketWords,
+  NO_PISTON,
+  type PistonForm,
+  type RangeForm,
+  stockGaskets,
+} from './find-form.js';
+export { findInput } from './find-input.js';
+export { LIMIT_KEYS, type WantedRow, wantedRows } from './find-wanted.js';
+export { foundAsScratch } from './found-scratch.js';
+export { chancesView, type FoundCombinationView, type FoundView, foundId, foundView } from './found-view.js';
 export { type InputWish, inputViews, slid, spotOfPlace, titleOfFigure } from './inputs.js';
 export { scratchRows } from './scratch-rows.js';
 export { shownEnds, shownNumber, shownQuantity, shownWay, systemOf } from './shown.js';

@@ -4,6 +4,7 @@ import { Link } from 'wouter';
 import { type OpenJob, WithJob } from '../../shell/index.js';
 import { Balance } from './balance.js';
 import { Compression } from './compression.js';
+import { Find } from './find.js';
 import { Springs } from './springs.js';
 
 type SubjectBody = ComponentType<{ readonly open: OpenJob }>;
@@ -11,6 +12,7 @@ const BODIES: Partial<Readonly<Record<SubjectId, SubjectBody>>> = {
   compression: Compression,
   springs: Springs,
   balance: Balance,
+  find: Find,
 };
 
 export function SubjectScreen({ job, subject }: { readonly job: string; readonly subject: string }) {
