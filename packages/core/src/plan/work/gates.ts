@@ -112,9 +112,9 @@ const BOTTOM: readonly Gate[] = [
   first('timed-two-turns', ['cover-tightened'], 'the drive was turned before it is hidden'),
 ];
 const TOP: readonly Gate[] = [
-  carries('squish-figured', ['gasket-held-up'], 'the gasket was chosen by this figure'),
-  carries('piston-room-tried', ['gasket-held-up'], 'the room was accepted with this gasket and cam'),
-  carries('spring-margin-tried', ['spring-shimmed'], 'the springs were accepted at this lift'),
+  first('squish-figured', ['gasket-held-up'], 'the gasket was chosen by this figure'),
+  first('piston-room-tried', ['gasket-held-up'], 'the room was accepted with this gasket and cam'),
+  first('spring-margin-tried', ['spring-shimmed'], 'the springs were accepted at this lift'),
   carries('pushrod-length-tried', ['pushrod-in'], 'the length was accepted with these parts'),
   first(
     'combination-accepted',
@@ -122,6 +122,9 @@ const TOP: readonly Gate[] = [
     'all of it can still be changed before',
   ),
   carries('head-covered', ['head-down'], 'this head goes on'),
+  carries('head-washed', ['head-covered'], 'it goes on clean'),
+  carries('seat-proved', ['head-covered'], 'it goes on with these valves'),
+  carries('locks-seated', ['valve-set'], 'the setting is on this valve'),
   carries('piston-in', ['gasket-down'], 'the gasket closes on this cylinder'),
   carries('dowels-in', ['gasket-down'], 'the dowels place the gasket'),
   carries('head-tightened', ['pushrod-in', 'valve-set', 'ports-meet', 'coolant-filled'], 'it rests on this head'),

@@ -47,6 +47,6 @@ export const headAssembly: Operation = {
       'Both locks level',
       { per: 'valve', badPause: 'locks that are not tapped can spring out' },
     ),
-    felt('head-covered', 3, 'Cover chambers and ports.', 'What covers it', { per: 'head' }),
+    felt('head-covered', 3, 'Cover chambers and ports.', 'What covers it', { per: 'head', chain: 'order' }),
   ],
 };
