@@ -55,15 +55,24 @@ function standingOf(
 }
 
 /** The worst of what is held against a limit. Without any limit or number there is no verdict: no data is not good. */
-function verdictOf({ figures }: Answered): VerdictWord {
+function verdictOf({ figures }: Pick<Answered, 'figures'>): VerdictWord {
   return worstVerdict(figures.flatMap(({ verdict }) => verdict ?? []));
 }
 
 function wordsOf(id: SubjectId, answer: Answered, shownIn: ShownIn): string {
   const missing = missingOf(answer.missing).length;
   const lacking = missing === 0 ? [] : [`${missing} ${missing === 1 ? 'figure is' : 'figures are'} missing`];
-  const headline = answer.figures.filter(({ key }) => key === HEADLINES[id]);
+  const headline = headlineOf(id, answer);
   return [...(headline.length === 0 ? [] : [headlineWords(headline, shownIn)]), ...lacking].join('; ');
+}
+
+/** What is out or near is told before the number by which the subject is known. */
+function headlineOf(id: SubjectId, { figures }: Answered): readonly AnsweredFigure[] {
+  const worst = verdictOf({ figures });
+  const bad = worst === 'out' || worst === 'near' ? figures.find(({ verdict }) => verdict === worst)?.key : undefined;
+  const usual = figures.filter(({ key }) => key === HEADLINES[id]);
+  if (bad === undefined || usual.some(({ verdict }) => verdict === worst)) return usual;
+  return figures.filter(({ key, verdict }) => key === bad && verdict === worst);
 }
 
 /** "compression ratio 9.05 to 9.12, 8.80 to 9.40 wanted". */

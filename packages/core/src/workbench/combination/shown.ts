@@ -12,11 +12,13 @@ import type { ShownIn } from '../measure-views.js';
 /** Plots and figures take the system as a word of their own. */
 export const systemOf = ({ length }: ShownIn): DisplaySystem => (length === 'in' ? 'inch' : 'metric');
 
+/** In the metric system: cylinders are checked for pressure in kilopascals. */
+const METRIC: Partial<Readonly<Record<QuantityKind, string>>> = { pressure: 'kPa' };
 /** Burettes read cubic centimetres and scales grams in every shop; engines turn in revolutions per minute. */
 const UNITS: Partial<Readonly<Record<QuantityKind, string>>> = { volume: 'cm3', mass: 'g', 'angular-speed': 'rpm' };
 const PLACES: Readonly<Record<DisplaySystem, Partial<Readonly<Record<QuantityKind, number>>>>> = {
   metric: { length: 3, area: 0, volume: 2, stiffness: 2, torque: 1, pressure: 0 },
-  inch: { length: 4, area: 3, volume: 2, stiffness: 0, torque: 1, pressure: 1 },
+  inch: { length: 4, area: 3, volume: 2, stiffness: 0, torque: 1, pressure: 0 },
 };
 const ALIKE: Partial<Readonly<Record<QuantityKind, number>>> = {
   angle: 1,
@@ -36,7 +38,7 @@ export interface ShownWay {
 export function shownWay(quantity: QuantityKind, shownIn: ShownIn): ShownWay {
   const system = systemOf(shownIn);
   return {
-    unit: UNITS[quantity] ?? displayUnit(quantity, system),
+    unit: UNITS[quantity] ?? (system === 'metric' ? METRIC[quantity] : undefined) ?? displayUnit(quantity, system),
     places: ALIKE[quantity] ?? PLACES[system][quantity] ?? USUAL,
   };
 }

@@ -5,14 +5,12 @@ import { VerdictMark } from '../measure/verdict-mark.js';
 /** As many as a glance takes in; the rest unfold. */
 const FIRST = 12;
 
-/** The numbers of a subject: value with its doubt, verdict, limit with its origin, the distance to it and the chance that it holds. */
-export function Answers({
-  rows,
-  title = 'What follows',
-}: {
+interface AnswersProps {
   readonly rows: readonly AnswerRow[];
   readonly title?: string;
-}) {
+}
+/** The numbers of a subject: value with its doubt, verdict, limit with its origin, the distance to it and the chance that it holds. */
+export function Answers({ rows, title = 'What follows' }: AnswersProps) {
   const [all, setAll] = useState(false);
   if (rows.length === 0) return null;
   const shown = all ? rows : rows.slice(0, FIRST);
@@ -21,14 +19,14 @@ export function Answers({
       <h2>{title}</h2>
       <ul className="plain answers">
         {shown.map((row) => (
-          <li key={row.key} className="answer" data-answer={row.key}>
+          <li key={row.key} className="answer" data-answer={row.key} data-answer-verdict={row.verdict}>
             <Answer {...row} />
           </li>
         ))}
       </ul>
       {rows.length > FIRST && (
         <button type="button" className="button" aria-expanded={all} onClick={() => setAll(!all)}>
-          {all ? `Only the first ${FIRST}` : `${rows.length - FIRST} more`}
+          {all ? `Only the first ${FIRST}` : `${rows.length - FIRST} more: ${title.toLowerCase()}`}
         </button>
       )}
     </section>
@@ -36,32 +34,28 @@ export function Answers({
 }
 
 /** Its props are texts: a row that reads the same is not drawn again while a slider moves. */
-const Answer = memo(function Answer({
-  name,
-  value,
-  doubt,
-  verdict,
-  limit,
-  origin,
-  distance,
-  nearEnd,
-  chance,
-}: AnswerRow) {
+const Answer = memo(function Answer(row: AnswerRow) {
+  const { name, value, doubt, verdict, nearEnd } = row;
   return (
     <>
       <span className="answer-name">{name}</span>
       <span className="answer-value">
         <b>{value}</b> {doubt}
       </span>
-      {verdict && <VerdictMark verdict={verdict} {...(nearEnd ? { nearEnd } : {})} />}
-      {limit !== '' && (
-        <span className="answer-limit">
-          wanted {limit}
-          {distance ? `; ${distance}` : ''}
-          {chance ? `; chance that it holds: ${chance}` : ''}
-          {origin === '' ? '' : ` (${origin})`}
+      {row.limit !== '' && (
+        <span className="answer-held">
+          {verdict && <VerdictMark verdict={verdict} {...(nearEnd ? { nearEnd } : {})} />}
+          <span className="answer-limit">{limitWords(row)}</span>
         </span>
       )}
     </>
   );
 });
+
+const limitWords = ({ limit, distance, chance, origin }: AnswerRow): string =>
+  [
+    `wanted ${limit}`,
+    ...(distance ? [distance] : []),
+    ...(chance ? [`chance that it holds: ${chance}`] : []),
+    ...(origin === '' ? [] : [origin]),
+  ].join('; ');

@@ -1,4 +1,4 @@
-import type { SubjectView } from '@gudgeon/core/workbench';
+import type { AnswerRow, SubjectView } from '@gudgeon/core/workbench';
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { PlotView } from '../../plots/index.js';
@@ -17,6 +17,8 @@ interface SubjectFrameProps {
   readonly view: SubjectView;
   /** Before the answers: what is keyed or chosen here, drawings of the subject's own. */
   readonly children?: ReactNode;
+  /** Answers that stay in sight while figures are moved; left out: the first that are held against a limit. */
+  readonly watched?: readonly AnswerRow[];
   /** Above the figures that go in. */
   readonly beforeInputs?: ReactNode;
   /** After the plots. */
@@ -24,7 +26,7 @@ interface SubjectFrameProps {
 }
 
 /** The frame of every subject: question, answers, plots, the figures that go in, what is missing, and what stands behind it all. */
-export function SubjectFrame({ desk, view, children, beforeInputs, after }: SubjectFrameProps) {
+export function SubjectFrame({ desk, view, children, watched, beforeInputs, after }: SubjectFrameProps) {
   return (
     <div className="combination stack-wide" data-subject={view.id}>
       <div className="stack">
@@ -46,7 +48,11 @@ export function SubjectFrame({ desk, view, children, beforeInputs, after }: Subj
         <div className="stack-wide">
           <MissingFigures desk={desk} view={view} />
           {beforeInputs}
-          <Inputs desk={desk} inputs={view.inputs} />
+          <Inputs
+            desk={desk}
+            inputs={view.inputs}
+            watched={watched ?? view.answers.filter(({ limit }) => limit !== '')}
+          />
           <MoreFigures desk={desk} view={view} />
         </div>
       </div>
