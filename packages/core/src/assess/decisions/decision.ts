@@ -100,7 +100,7 @@ function indexOf(assessment: Assessment): Index {
   if (index === undefined) {
     const places = assessment.plan.features.flatMap((feature) => feature.places);
     index = {
-      findings: new Map(assessment.findings.map((one) => [sizeKey(one.property, one.place), one])),
+      findings: new Map(assessment.findings.map((one) => [one.key, one])),
       places: new Map(places.map((place) => [place.id, place])),
     };
     INDEXES.set(assessment, index);

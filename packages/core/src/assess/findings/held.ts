@@ -1,8 +1,8 @@
 /** A size held against the printed limits: as new, and for use. */
-import { conformance, type Judgement, judge } from '../../calc/metrology/index.js';
+import { conformance, type Distance, judge, nearestLimit, verdictOf } from '../../calc/metrology/index.js';
 import type { InspectionLimit, Window } from '../../engine/index.js';
 import type { Held, VerdictWord } from '../model.js';
-import type { FormedSize, Judged, SizeEntry } from '../sizes/index.js';
+import type { Disagreement, FormedSize, Judged, SizeEntry } from '../sizes/index.js';
 import type { LimitWindow } from './limit-windows.js';
 
 /** A size that is known, with what its repeats say. */
@@ -12,36 +12,44 @@ export interface KnownSize extends SizeEntry {
 /** Expanded uncertainty is this many standard ones. */
 export const COVERAGE = 2;
 
-/** A judgement with the value that was judged. */
+/** A verdict with the value that was judged. */
 interface Found {
   readonly of: Judged;
-  readonly judgement: Judgement;
+  readonly verdict: VerdictWord;
+  readonly nearest: Distance | undefined;
 }
 
 /**
  * Judgement of a size in a window by the guarded rule: in where the expanded uncertainty (k = 2) still fits, near inside of that, out
  * beyond the limit; repeats that disagree are to be read again before anything is said. Of the ends of a part the worse one counts.
- * Source: calc/metrology/judge.
+ * Source: calc/metrology/decision and judge.
  */
 function judged(
   { size, disagreement }: KnownSize,
   ends: readonly Judged[],
-  { low, high }: Window<number>,
+  window: Window<number>,
   guardFactor: number,
 ): Found {
-  const of = disagreement === undefined ? worseOf(ends, low, high) : size;
+  if (disagreement !== undefined) return disagreed(size, disagreement, window, guardFactor);
+  const of = worseOf(ends, window.low, window.high);
+  const nearest = nearestLimit(of.value, window);
+  const verdict = nearest === undefined ? 'no data' : guarded(nearest.distance, guardFactor * COVERAGE * of.u);
+  return { of, verdict, nearest };
+}
+const guarded = (distance: number, guard: number): VerdictWord =>
+  verdictOf(distance, { rule: 'guarded', guard, near: 0 });
+
+function disagreed(of: FormedSize, by: Disagreement, window: Window<number>, guardFactor: number): Found {
   // Undefined only where the doubt is not known, and here it always is.
-  const judgement = judge({
+  const { verdict, nearest } = judge({
     rule: 'guarded',
-    readings: disagreement?.readings ?? [of.value],
-    agreement: disagreement?.allowed,
+    readings: by.readings,
+    agreement: by.allowed,
     expanded: COVERAGE * of.u,
     guardFactor,
-    nearBand: undefined,
-    low,
-    high,
+    ...window,
   })!;
-  return { of, judgement };
+  return { of, verdict, nearest };
 }
 /** The end that has less room to a limit. */
 function worseOf(ends: readonly Judged[], low = Number.NEGATIVE_INFINITY, high = Number.POSITIVE_INFINITY): Judged {
@@ -52,8 +60,7 @@ function worseOf(ends: readonly Judged[], low = Number.NEGATIVE_INFINITY, high =
   }
   return worse;
 }
-const farther = (one: Judgement, other: Judgement): boolean =>
-  (one.nearest?.distance ?? 0) < (other.nearest?.distance ?? 0);
+const farther = (one: Found, other: Found): boolean => (one.nearest?.distance ?? 0) < (other.nearest?.distance ?? 0);
 
 /** One row of the sheet with what it says about the size. */
 class HeldSize implements Held {
@@ -65,15 +72,15 @@ class HeldSize implements Held {
   readonly nearEnd?: 'low' | 'high';
   readonly #of: Judged;
 
-  constructor({ against, limit, window }: LimitWindow, { of, judgement }: Found) {
+  constructor({ against, limit, window }: LimitWindow, { of, verdict, nearest }: Found) {
     this.against = against;
     this.limit = limit;
     this.window = window;
-    this.verdict = judgement.verdict;
+    this.verdict = verdict;
     this.#of = of;
-    if (judgement.nearest === undefined) return;
-    this.distance = judgement.nearest.distance;
-    this.nearEnd = judgement.nearest.side;
+    if (nearest === undefined) return;
+    this.distance = nearest.distance;
+    this.nearEnd = nearest.side;
   }
   /** Chance that the true size is inside. */
   get inside(): number {
@@ -125,7 +132,7 @@ export function heldAgainst(known: KnownSize, windows: readonly LimitWindow[], g
     nearUse = nearer(nearUse, found);
     if (one.openEnd === undefined) continue;
     const other = judged(known, ends, one.openEnd, guardFactor);
-    use = graver(use, other.judgement.verdict);
+    use = graver(use, other.verdict);
     nearUse = nearer(nearUse, other);
   }
   const byWear = use !== undefined;
@@ -134,8 +141,8 @@ export function heldAgainst(known: KnownSize, windows: readonly LimitWindow[], g
 
 /** Of values in their guard bands the one nearer to its limit. */
 function nearer(before: Found | undefined, found: Found): Found | undefined {
-  if (found.judgement.verdict !== 'near') return before;
-  return before === undefined || farther(found.judgement, before.judgement) ? found : before;
+  if (found.verdict !== 'near') return before;
+  return before === undefined || farther(found, before) ? found : before;
 }
 
 /** Whether it went out at the end toward which it wears. */

@@ -2,8 +2,6 @@
  * Where the error of a value comes from. Two readings of one gauge share its setting error: in a mean it stays, in a difference it
  * cancels. So a value knows its causes, and the sensitivities to one cause add before they are squared.
  */
-import { quadrature } from '../../quantity/index.js';
-
 /** One independent cause of error: the reading itself, the setting of a gauge, a thermometer. */
 export interface ErrorSource {
   /** A slot, or what readings share: `gauge/...`, `warmth/...`. */
@@ -39,13 +37,14 @@ export class Blend {
   readonly #sensitivities: number[] = [];
   readonly #lists: (readonly Cause[])[] = [];
   readonly #factors: number[] = [];
+  /** How much of the room is in use: it is kept from blend to blend. */
+  #count = 0;
+  #listed = 0;
 
   /** Ready for another value, with the room that it has. */
   begin(): this {
-    this.#sources.length = 0;
-    this.#sensitivities.length = 0;
-    this.#lists.length = 0;
-    this.#factors.length = 0;
+    this.#count = 0;
+    this.#listed = 0;
     return this;
   }
   add(factor: number, { value, own, shared, warm }: Blended): void {
@@ -55,34 +54,40 @@ export class Blend {
     if (warm.length > 0) this.#list(warm, factor * value);
   }
   #list(list: readonly Cause[], factor: number): void {
-    const at = this.#lists.indexOf(list);
-    if (at < 0) {
-      this.#lists.push(list);
-      this.#factors.push(factor);
-    } else this.#factors[at]! += factor;
+    for (let at = 0; at < this.#listed; at += 1)
+      if (this.#lists[at] === list) {
+        this.#factors[at]! += factor;
+        return;
+      }
+    this.#lists[this.#listed] = list;
+    this.#factors[this.#listed] = factor;
+    this.#listed += 1;
   }
   #source(source: ErrorSource, sensitivity: number): void {
-    const at = this.#sources.indexOf(source);
-    if (at < 0) {
-      this.#sources.push(source);
-      this.#sensitivities.push(sensitivity);
-    } else this.#sensitivities[at]! += sensitivity;
+    for (let at = 0; at < this.#count; at += 1)
+      if (this.#sources[at] === source) {
+        this.#sensitivities[at]! += sensitivity;
+        return;
+      }
+    this.#sources[this.#count] = source;
+    this.#sensitivities[this.#count] = sensitivity;
+    this.#count += 1;
   }
   /** The shared lists are resolved into their sources; nothing may be added afterwards. */
   #resolve(): void {
-    for (let at = 0; at < this.#lists.length; at += 1)
+    for (let at = 0; at < this.#listed; at += 1)
       for (const { source, sensitivity } of this.#lists[at]!) this.#source(source, sensitivity * this.#factors[at]!);
-    this.#lists.length = 0;
-    this.#factors.length = 0;
+    this.#listed = 0;
   }
   /** Standard uncertainty, in the unit of the value. The blend is used up by it. */
   doubt(): number {
     this.#resolve();
-    for (let at = 0; at < this.#sources.length; at += 1) this.#sensitivities[at]! *= this.#sources[at]!.u;
-    return quadrature(...this.#sensitivities);
+    let squares = 0;
+    for (let at = 0; at < this.#count; at += 1) squares += (this.#sensitivities[at]! * this.#sources[at]!.u) ** 2;
+    return Math.sqrt(squares);
   }
   causes(): readonly Cause[] {
     this.#resolve();
-    return this.#sources.map((source, at) => ({ source, sensitivity: this.#sensitivities[at]! }));
+    return this.#sources.slice(0, this.#count).map((source, at) => ({ source, sensitivity: this.#sensitivities[at]! }));
   }
 }

@@ -76,7 +76,7 @@ export function correctedReading(
 ): Corrected {
   if (taken.length > 1) return correctedRepeats(bench, spot, slot, name, taken);
   const { gauge, value, shared, warm, cautions } = correctedOnce(bench, spot, taken[0]!);
-  const single = quadrature(gauge.feel, gauge.step);
+  const { single } = gauge;
   return {
     slot,
     name,

@@ -1,16 +1,15 @@
 /** How one figure follows from the readings of a place: its value, and which readings decide it. */
 import {
   mean,
-  outOfRound,
   ROUND_RULES,
   type RoundRule,
+  roundShares,
   spread,
   TAPER_RULES,
   type TaperRule,
-  taper,
+  taperShares,
 } from '../../calc/metrology/index.js';
 import type { SizeRule, Station } from '../model.js';
-import { slopesOf } from './slopes.js';
 
 export type Form = SizeRule['form'];
 /** A form fitted to the stations of a place: what depends on no reading. */
@@ -150,9 +149,13 @@ function ofGrid(
   rule: RoundRule | TaperRule,
   values: readonly number[],
 ): Formed {
-  const figure = (of: readonly number[]): number => {
-    const grid = columns.map((column) => column.map((at) => of[at]!));
-    return form === 'out-of-round' ? outOfRound(grid, rule as RoundRule) : taper(grid, rule as TaperRule);
-  };
-  return { value: figure(values), by: slopesOf(figure, values) };
+  const grid = columns.map((column) => column.map((at) => values[at]!));
+  const shares = form === 'out-of-round' ? roundShares(grid, rule as RoundRule) : taperShares(grid, rule as TaperRule);
+  const by = new Array<number>(values.length).fill(0);
+  let value = 0;
+  for (const { direction, height, share } of shares) {
+    by[columns[direction]![height]!]! += share;
+    value += share * grid[direction]![height]!;
+  }
+  return { value, by };
 }

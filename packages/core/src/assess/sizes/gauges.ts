@@ -12,6 +12,8 @@ export interface Gauge {
   /** Own standard uncertainty of one reading: feel of the hand, and step of the display. */
   readonly feel: number;
   readonly step: number;
+  /** Both together. */
+  readonly single: number;
   /** Error at a time [SI], positive where it reads high, with its causes; none where it was never checked. */
   readonly at: (time: string, size: number) => GaugeError;
 }
@@ -64,7 +66,7 @@ export class Gauges {
     const usual = expanded(this.#habits.doubts[gauge.kind].expanded);
     const half = usual / Math.SQRT2;
     const step = fromStep(gauge.resolution);
-    const base = { name: gauge.name, feel: half, step };
+    const base = { name: gauge.name, feel: half, step, single: quadrature(half, step) };
     const sessions = sessionsByStandard(this.#checks.get(gauge.id) ?? []);
     if (sessions.length === 0) {
       const own = gauge.expanded === undefined ? half : expanded(gauge.expanded);

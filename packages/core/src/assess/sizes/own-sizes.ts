@@ -16,7 +16,8 @@ import {
 export const ownSizes = (places: PlannedPlaces, limitsFor: LimitsFor): readonly FormedBy[] =>
   places.all.flatMap((place) => place.kind.sizes.flatMap((rule) => ownSize(place, rule, limitsFor) ?? []));
 
-const asItIs = ([value]: readonly number[]): Formed => ({ value: value!, by: [1] });
+const WHOLE: readonly number[] = [1];
+const asItIs = ([value]: readonly number[]): Formed => ({ value: value!, by: WHOLE });
 
 function ownSize(at: PlannedPlace, size: SizeRule, limitsFor: LimitsFor): FormedBy | undefined {
   const { kind, place } = at;

@@ -134,7 +134,7 @@ const missingSlots = ({ figures }: PlannedWay, read: Read): readonly Slot[] =>
 
 function wholeEntry(planned: PlannedSize, way: PlannedWay, read: Read): SizeEntry {
   const figures = way.figures.map((figure) => readFigure(figure, read));
-  const { value, by } = way.combine(figures.map((figure) => figure.value));
+  const { value, by } = way.combine(figures.length === 1 ? [figures[0]!.value] : figures.map((figure) => figure.value));
   const size = new FormedSize({ planned, way, figures, value, by });
   const worst = worstRepeats(figures);
   if (worst === undefined) return { planned, size, missing: NONE, needed: way.needed };
@@ -144,6 +144,10 @@ const NONE: readonly Slot[] = [];
 
 function readFigure(planned: PlannedFigure, read: Read): ReadFigure {
   const here = read[planned.place.at]!.by;
+  if (planned.stations.length === 1 && planned.form !== 'spread') {
+    const only = here[planned.stations[0]!]!;
+    return { planned, readings: [only], value: only.value, by: planned.even };
+  }
   const readings = planned.stations.map((at) => here[at]!);
   const { value, by } = formed(
     planned,

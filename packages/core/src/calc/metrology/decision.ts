@@ -33,10 +33,10 @@ export interface Distance {
 
 /** The limit that decides: the one nearest from inside or farthest exceeded. Undefined without limits. */
 export function nearestLimit(value: number, { low, high }: Limits): Distance | undefined {
-  const ends: Distance[] = [];
-  if (low !== undefined) ends.push({ distance: room(value - low, value, low), limit: low, side: 'low' });
-  if (high !== undefined) ends.push({ distance: room(high - value, value, high), limit: high, side: 'high' });
-  return ends.sort((a, b) => a.distance - b.distance)[0];
+  const above = low === undefined ? Number.POSITIVE_INFINITY : room(value - low, value, low);
+  const below = high === undefined ? Number.POSITIVE_INFINITY : room(high - value, value, high);
+  if (low !== undefined && above <= below) return { distance: above, limit: low, side: 'low' };
+  return high === undefined ? undefined : { distance: below, limit: high, side: 'high' };
 }
 
 /** Whether one number is not above another but for rounding. */

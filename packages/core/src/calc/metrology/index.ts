@@ -2,9 +2,12 @@ export {
   outOfRound,
   ROUND_RULES,
   type RoundRule,
+  roundShares,
+  type Share,
   TAPER_RULES,
   type TaperRule,
   taper,
+  taperShares,
 } from './bore-shape.js';
 export {
   type Budget,
@@ -16,7 +19,7 @@ export {
   wholeDegrees,
 } from './budget.js';
 export { coverageFactor, type RectanglePair, rectanglePairCoverage } from './coverage.js';
-export { conformance, type Limits, type Verdict } from './decision.js';
+export { conformance, type Distance, type Limits, nearestLimit, type Verdict, verdictOf } from './decision.js';
 export {
   chiSquareBelow,
   chiSquareQuantile,

@@ -51,7 +51,8 @@ export function acceptanceOf(question: Question): Acceptance {
 }
 
 /** Whether readings of one size differ by more than may be; without a figure nothing can be said, and they do not. */
-function disagree({ readings = [0], agreement, expanded }: Question): boolean {
+function disagree({ readings = [], agreement, expanded }: Question): boolean {
+  if (readings.length < 2) return false;
   const allowed = agreement ?? (expanded === undefined ? undefined : Math.SQRT2 * expanded);
   return allowed !== undefined && !atMost(spread(readings), allowed);
 }

@@ -5,6 +5,7 @@
  * Source: NIST StRD univariate data call for it (NumAcc1 to 4); textbook compensation.
  */
 export function mean(readings: readonly number[]): number {
+  if (readings.length === 1) return readings[0]!;
   const first = readings.reduce((sum, one) => sum + one, 0) / readings.length;
   return first + readings.reduce((sum, one) => sum + (one - first), 0) / readings.length;
 }

@@ -58,26 +58,36 @@ const mostUsed = (options: readonly Option[], kind: number): number =>
 const needsOf = ({ places, stock }: OptionSearch): readonly (readonly number[])[] =>
   stock.map((_, kind) => sumsFromEnd(places.map((options) => mostUsed(options, kind))));
 
-/** Cost of one way with what is left, which it takes away; infinite when a part is missing that cannot be had. */
-function take(option: Option, left: number[], beyond: readonly number[]): number {
-  let cost = option.cost;
-  for (const kind of option.uses) {
-    if (left[kind]! > 0) left[kind]! -= 1;
-    else cost += beyond[kind]!;
+/** Cost of one way with what is left; infinite when a part is missing that cannot be had. */
+function costOf({ cost, uses }: Option, left: readonly number[], beyond: readonly number[]): number {
+  let sum = cost;
+  for (let at = 0; at < uses.length; at += 1) {
+    const kind = uses[at]!;
+    let taken = 0;
+    for (let before = 0; before < at; before += 1) if (uses[before] === kind) taken += 1;
+    if (left[kind]! <= taken) sum += beyond[kind]!;
   }
-  return cost;
+  return sum;
+}
+function leftAfter({ uses }: Option, left: readonly number[]): readonly number[] {
+  if (uses.length === 0) return left;
+  const after = left.slice();
+  for (const kind of uses) if (after[kind]! > 0) after[kind]! -= 1;
+  return after;
 }
 
 /** Two partial plans with the same parts left are alike; more parts than could be used count as just enough. */
 const stateOf = (search: Search, place: number, left: readonly number[]): string =>
   `${place}:${left.map((count, kind) => Math.min(count, search.needs[kind]![place]!)).join()}`;
 
-/** Ways of a place with what each leaves, cheapest first. */
-function waysOf(search: Search, place: number, left: readonly number[]) {
-  return search.places[place]!.map((option, index) => {
-    const after = [...left];
-    return { index, cost: take(option, after, search.beyond), after };
-  }).toSorted((a, b) => a.cost - b.cost);
+/** Ways of a place that cost no more than `most`, cheapest first. */
+function waysOf({ places, beyond }: Search, place: number, left: readonly number[], most: number) {
+  const ways: { readonly index: number; readonly option: Option; readonly cost: number }[] = [];
+  for (const [index, option] of places[place]!.entries()) {
+    const cost = costOf(option, left, beyond);
+    if (cost <= most) ways.push({ index, option, cost });
+  }
+  return ways.sort((a, b) => a.cost - b.cost);
 }
 
 function explore(search: Search, place: number, left: readonly number[], cost: number): void {
@@ -96,9 +106,11 @@ function explore(search: Search, place: number, left: readonly number[], cost: n
   }
   search.seen.set(state, cost);
   search.steps += 1;
-  for (const way of waysOf(search, place, left)) {
+  const ahead = search.ahead[place + 1]!;
+  for (const way of waysOf(search, place, left, search.cost - cost - ahead)) {
+    if (cost + way.cost + ahead >= search.cost) break;
     search.chosen[place] = way.index;
-    explore(search, place + 1, way.after, cost + way.cost);
+    explore(search, place + 1, leftAfter(way.option, left), cost + way.cost);
   }
 }
 
@@ -134,8 +146,8 @@ function greedy(search: Search): void {
   let left: readonly number[] = search.stock;
   let cost = 0;
   const chosen = search.places.map((_, place) => {
-    const way = waysOf(search, place, left)[0]!;
-    left = way.after;
+    const way = waysOf(search, place, left, Number.POSITIVE_INFINITY)[0]!;
+    left = leftAfter(way.option, left);
     cost += way.cost;
     return way.index;
   });
