@@ -26,7 +26,13 @@ const ours = () => {
   return assess(engine, readings, habits[turn]);
 };
 
-need(NAME, ['libreoffice-calc-nogui', 'python3-uno'], '/usr/bin/python3', '-c', 'import uno; import shutil; assert shutil.which("soffice")');
+need(
+  NAME,
+  ['libreoffice-calc-nogui', 'python3-uno'],
+  '/usr/bin/python3',
+  '-c',
+  'import uno; import shutil; assert shutil.which("soffice")',
+);
 const judged = ours();
 const twin = sheetOf(judged);
 const ask = () => askTwin('/usr/bin/python3', [join(here, 'twins', 'spreadsheet.py')], { runs: RUNS, ...twin });
@@ -59,7 +65,15 @@ function readingsFor(plan) {
         const slot = `${kind.id}/${id}/${station.id}`;
         const value = (expected?.nominal ?? kind.resolution * 20) + noise() * kind.resolution * 2;
         bySlot.set(slot, [
-          { slot, entry: slot, text: String(value), value, occasion: 1, at: '2026-03-01T10:00:00+01:00', by: 'a fitter' },
+          {
+            slot,
+            entry: slot,
+            text: String(value),
+            value,
+            occasion: 1,
+            at: '2026-03-01T10:00:00+01:00',
+            by: 'a fitter',
+          },
         ]);
       }
   return { bySlot, before: new Map(), instruments: new Map(), checks: [], choices: [], occasions: new Map() };
@@ -84,9 +98,9 @@ function sheetOf({ sizes, findings }) {
     made[at] ? `=SQRT(${made[at].square})` : '',
     made[at] ? verdictOf(held.get(made[at].size.key) ?? [], at + 1) : '',
   ]);
-  const valueOf = ({ size }) =>
+  const measuredBy = ({ size }) =>
     size.parts.reduce((sum, { key, sensitivity }) => sum + sensitivity * (readings.bySlot.get(key)?.[0].value ?? 0), 0);
-  const total = made.reduce((sum, one) => sum + valueOf(one), 0);
+  const total = made.reduce((sum, one) => sum + measuredBy(one), 0);
   return { cells, sum: `C1:C${made.length}`, total, formulas: 3 * made.length };
 }
 
