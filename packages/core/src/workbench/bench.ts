@@ -17,12 +17,20 @@ export interface Bench {
  */
 export function openBench(engine: Engine, entries: readonly LogEntry[], before?: Bench): Bench {
   const state = before ? refold(before.state, entries, engine) : foldEntries(entries, engine);
-  if (before !== undefined && before.engine === engine && saysTheSame(before.state, state)) return before;
-  return { engine, state, facts: state.facts, entries: new Map(entries.map((entry) => [entry.id, entry])) };
+  const goesOn = before !== undefined && before.engine === engine && saysTheSame(before.state, state);
+  if (goesOn && state.entries.length === before.state.entries.length) return before;
+  return { engine, state, facts: state.facts, entries: goesOn ? withNew(before, state) : byId(entries) };
+}
+const byId = (entries: readonly LogEntry[]) => new Map(entries.map((entry) => [entry.id, entry]));
+function withNew({ entries, state }: Bench, after: RecordState): Bench['entries'] {
+  const all = new Map(entries);
+  for (const { entry } of after.entries.slice(state.entries.length)) all.set(entry.id, entry);
+  return all;
 }
 
+/** Whether everything that was read before still stands as it stood. */
 const saysTheSame = ({ entries }: RecordState, after: RecordState): boolean =>
-  entries.length === after.entries.length &&
+  entries.length <= after.entries.length &&
   entries.every((one, at) => {
     const other = after.entries[at]!;
     return one === other || (one.reading === other.reading && one.struck === other.struck);

@@ -1,3 +1,3 @@
 export { DrawnShape } from './drawn-shape.js';
 export { FigureView } from './figure-view.js';
-export { usePlan, useShownWidth } from './use-shown.js';
+export { usePlan, useShownWidth, useWide } from './use-shown.js';

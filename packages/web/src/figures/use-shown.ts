@@ -18,9 +18,12 @@ export function useShownWidth(): number {
   );
 }
 
+/** True where there is room for two columns. */
+export const useWide = (): boolean => useSyncExternalStore(subscribe, () => window.innerWidth >= twoColumns);
+
 /** How a plan of a head lies: lengthwise where there is room beside the step, as its drawing chooses on a phone. */
 export function usePlan(): { readonly shownWidth: number; readonly front?: 'left' } {
   const shownWidth = useShownWidth();
-  const wide = useSyncExternalStore(subscribe, () => window.innerWidth >= twoColumns);
+  const wide = useWide();
   return wide ? { shownWidth, front: 'left' } : { shownWidth };
 }

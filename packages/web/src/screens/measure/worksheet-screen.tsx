@@ -1,18 +1,14 @@
 import type { Bench } from '@gudgeon/core/workbench';
-import { memo } from 'react';
-import { Link, useSearch } from 'wouter';
-import { Progress } from '../../bench/index.js';
-import { FigureView } from '../../figures/index.js';
+import { memo, useDeferredValue } from 'react';
+import { useSearch } from 'wouter';
+import { FigureView, useWide } from '../../figures/index.js';
 import { useFromTop } from '../../keys/index.js';
 import { BenchScreen, type OpenJob, Said, useBench, useRecord, WithJob } from '../../shell/index.js';
 import { AllRead } from './all-read.js';
-import { CameBack } from './came-back.js';
 import { EntryDesk } from './entry-desk.js';
-import { LastReading, StrikeLast } from './last-reading.js';
-import { PlaceFindings } from './place-findings.js';
-import { SheetGrid } from './sheet-grid.js';
+import { LastReading } from './last-reading.js';
+import { SheetTable } from './sheet-table.js';
 import { SlotRead } from './slot-read.js';
-import { TableFiles } from './table-files.js';
 import { useGridKeys } from './use-grid-keys.js';
 import { type SheetDesk, useSheetDesk } from './use-sheet-desk.js';
 import { neighbourCell } from './walk.js';
@@ -44,11 +40,15 @@ interface SheetProps {
   readonly bench: Bench;
   readonly desk: SheetDesk;
 }
-/** Drawing and field first; the grid beside them on a laptop, below them on a phone. */
+/**
+ * Drawing and field first; the table beside them on a laptop, below them on a phone. There it follows a frame behind: what a person keys
+ * by, the read-back with its verdict and the drawing, comes first.
+ */
 const Sheet = memo(function Sheet({ job, bench, desk }: SheetProps) {
   const { view, slot, choose, recorder } = desk;
+  const behind = useDeferredValue(desk);
+  const wide = useWide();
   const cell = view.rows.flatMap((row) => row.cells).find((one) => one.slot === slot);
-  const row = view.rows.find((one) => one.cells.some((each) => each.slot === slot)) ?? rowOfLast(desk);
   useFromTop(view.feature);
   useGridKeys((step) => {
     const from = slot ?? desk.last ?? view.order[0];
@@ -64,32 +64,11 @@ const Sheet = memo(function Sheet({ job, bench, desk }: SheetProps) {
         {cell === undefined && <LastReading desk={desk} />}
         {recorder.said !== lastText(desk) && <Said recorder={recorder} />}
       </div>
-      <div className="sheet-table">
-        <Progress {...view.progress} />
-        <StrikeLast desk={desk} />
-        <SheetGrid view={view} choose={choose} {...(slot ? { current: slot } : {})} />
-        <p className="field-hint">
-          {view.how} <em>{view.condition}.</em>
-        </p>
-        {row && <PlaceFindings row={row} others={view.rows} again={desk.again} />}
-        <CameBack desk={desk} bench={bench} {...(row ? { row } : {})} />
-        <TableFiles desk={desk} bench={bench} />
-        <AllSheets job={job} />
-      </div>
+      <SheetTable job={job} bench={bench} desk={wide ? desk : behind} />
     </div>
-  );
-});
-
-const AllSheets = memo(function AllSheets({ job }: { readonly job: string }) {
-  return (
-    <Link className="button" href={`/engine/${job}/measure`}>
-      All worksheets
-    </Link>
   );
 });
 
 /** What was read last stands in its own place already. */
 const lastText = ({ view, last }: SheetDesk) =>
   view.rows.flatMap((one) => one.cells).find((cell) => cell.slot === last)?.text ?? '';
-const rowOfLast = ({ view, last }: SheetDesk) =>
-  view.rows.find((one) => one.cells.some((each) => each.slot === last)) ?? view.rows[0];
