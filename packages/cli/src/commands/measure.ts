@@ -1,34 +1,10 @@
 import { type Feature, type InspectionPlan, inspectionPlan } from '@gudgeon/core/assess';
-import type { Engine } from '@gudgeon/core/engine';
-import { type LogEntry, type NewEntry, NO_PREVIOUS, sealEntry } from '@gudgeon/core/record';
-import { assessmentOf, type Bench, importWorksheet, openBench, worksheetTable } from '@gudgeon/core/workbench';
-import { type Command, InvalidArgumentError } from 'commander';
-import { engineOf, nameOf } from '../engine-of-sheet.js';
-import { BadInput, type Io, readText } from '../io.js';
+import { openBench, worksheetTable } from '@gudgeon/core/workbench';
+import type { Command } from 'commander';
+import { engineOf } from '../engine-of-sheet.js';
+import { BadInput, type Io } from '../io.js';
 import { findingsAsJson, findingsAsText, planAsJson, planAsText } from './measure-words.js';
-
-interface TableFlags {
-  readonly delimiter: ',' | ';' | '\t';
-  readonly decimal: '.' | ',';
-  readonly display: 'mm' | 'in';
-}
-
-function delimiter(word: string): TableFlags['delimiter'] {
-  const signs = { comma: ',', semicolon: ';', tab: '\t' } as const;
-  const found = Object.entries(signs).find(([name]) => name === word);
-  if (found === undefined) throw new InvalidArgumentError('Valid: comma, semicolon, tab.');
-  return found[1];
-}
-function decimal(word: string): TableFlags['decimal'] {
-  if (word === 'point') return '.';
-  if (word === 'comma') return ',';
-  throw new InvalidArgumentError('Valid: point, comma.');
-}
-function display(word: string): TableFlags['display'] {
-  if (word === 'inch') return 'in';
-  if (word === 'metric') return 'mm';
-  throw new InvalidArgumentError('Valid: inch, metric.');
-}
+import { decimal, delimiter, display, readTable, type TableFlags } from './readings-table.js';
 
 /** `gudgeon inspect`: everything that the engine of a sheet has to be measured, in the order of walking round it. */
 export function inspect(program: Command, io: Io): void {
@@ -68,26 +44,8 @@ export function worksheet(program: Command, io: Io): void {
     });
 }
 
-/** A bench that holds readings which are in no log: sealed as one device would write them, at no time. */
-function benchWith(engine: Engine, entries: readonly NewEntry[]): Bench {
-  const log: LogEntry[] = [];
-  for (const { kind, data } of entries) {
-    const counter = log.length + 1;
-    const id = `00000000-0000-7000-8000-${String(counter).padStart(12, '0')}`;
-    const envelope = { id, job: 'file', device: 'file', counter, at: '1970-01-01T00:00:00Z', person: 'file' };
-    log.push(sealEntry({ ...envelope, kind, version: 1, data }, log.at(-1)?.hash ?? NO_PREVIOUS));
-  }
-  return openBench(engine, log);
-}
-
 async function assessed(sheet: string, table: string, flags: TableFlags & { json?: boolean }, io: Io): Promise<void> {
-  if (sheet === '-' && table === '-') throw new BadInput(['assess: only one of the two can be standard input']);
-  const engine = await engineOf(sheet, io);
-  const text = await readText(io, table);
-  const read = importWorksheet(openBench(engine, []), text, { decimalMark: flags.decimal, instruments: 'not read' });
-  if (!read.ok) throw new BadInput(read.fault.map(({ line, words }) => `${nameOf(table)}:${line}: ${words}`));
-  const assessment = assessmentOf(benchWith(engine, read.value.entries));
-  const questions = read.value.questions.map(({ line, words }) => `${nameOf(table)}:${line}: ${words}`);
+  const { assessment, questions } = await readTable('assess', sheet, table, flags, io);
   const shown = { length: flags.display };
   io.out(
     flags.json
