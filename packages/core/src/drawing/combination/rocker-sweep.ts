@@ -16,7 +16,8 @@ export interface SweepTrial {
 }
 export interface SweepShown {
   readonly title: string;
-  readonly stem: number;
+  /** Diameter of its tip; where it is not known the tip is drawn 8 mm across, and said to be. */
+  readonly stem?: number;
   readonly trials: readonly SweepTrial[];
   /** Length at which the mark is narrowest, and at which it is centred. */
   readonly narrowest?: number;
@@ -29,6 +30,8 @@ const WIDTH = 300;
 /** Most tips in a row; the longest trials beyond them are left to the table. */
 const MOST = 6;
 const GAP = 0.22;
+/** Stem of a usual valve (common practice, no source). */
+const USUAL_STEM = 8;
 
 /**
  * Each trial as the tip of the stem seen from above, shortest pushrod first, the rocker's pivot below: the mark on it is drawn to scale, so that
@@ -61,7 +64,7 @@ function tip(
   { length, width, offset }: SweepTrial,
   centre: { readonly x: number; readonly y: number },
   radius: number,
-  { stem, unit }: SweepShown,
+  { stem = USUAL_STEM, unit }: SweepShown,
   narrowest: boolean,
   scale: Scale,
 ): readonly Shape[] {
@@ -95,13 +98,14 @@ const written = (mm: number, { name, places, mm: per }: SweepShown['unit']): str
 
 function words({ unit, narrowest, centred, stem }: SweepShown, trials: readonly SweepTrial[]): readonly string[] {
   const each = trials.map(({ length, width, offset }) => {
-    const beyond = Math.abs(offset) + width / 2 > stem / 2 ? ', over the edge of the stem' : '';
+    const beyond = stem !== undefined && Math.abs(offset) + width / 2 > stem / 2 ? ', over the edge of the stem' : '';
     const side =
       offset === 0 ? 'in the middle' : `${written(Math.abs(offset), unit)} ${offset > 0 ? 'outward' : 'inward'}`;
     return `Pushrod ${written(length, unit)}: mark ${written(width, unit)} wide, ${side}${beyond}.`;
   });
   return [
     'Tips of the stem from above, one for each pushrod tried, with the mark that the rocker left.',
+    stem === undefined ? 'The diameter of the stem is not known: it is drawn 8 mm across.' : '',
     ...each,
     narrowest === undefined ? '' : `The mark is narrowest at ${written(narrowest, unit)}.`,
     centred === undefined ? '' : `It is centred at ${written(centred, unit)}.`,

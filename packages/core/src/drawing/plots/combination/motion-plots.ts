@@ -3,58 +3,79 @@ import type { ValveKind } from '../../../engine/index.js';
 import { type DisplaySystem, formatNumber } from '../../../quantity/index.js';
 import { axisOver, crankAxis } from '../axis.js';
 import type { Curve, Plot } from '../plot.js';
-import { degreesOf, readerUnit, rpmText } from './reader-units.js';
+import { degreesOf, type ReaderUnit, readerUnit, rpmText } from './reader-units.js';
 
-/** Motion of one kind of valve at a crank speed; angles after the top of overlap [rad], SI. */
+/** Motion of one kind of valve; angles after the top of overlap [rad], SI. */
 export interface MotionShown {
   readonly kind: ValveKind;
   readonly angles: ArrayLike<number>;
   readonly lifts: ArrayLike<number>;
-  readonly speeds: ArrayLike<number>;
-  readonly accelerations: ArrayLike<number>;
+  /** At the crank speed; absent where none is known. */
+  readonly speeds?: ArrayLike<number>;
+  readonly accelerations?: ArrayLike<number>;
+}
+/** One of the three, and in what it is read. */
+interface Shown {
+  readonly id: string;
+  readonly title: string;
+  readonly axis: string;
+  readonly read: ReaderUnit;
+  readonly rows: (motion: MotionShown) => ArrayLike<number> | undefined;
 }
 
 const LINES: Readonly<Record<ValveKind, Curve['line']>> = { intake: 'solid', exhaust: 'dashed' };
 const STEP = 90;
+/** Standard gravity [m/s²], by definition. */
 const G = 9.80665;
+const GRAVITIES: ReaderUnit = { unit: 'g', of: (acceleration) => acceleration / G };
 
-/** Three plots with one crank axis. Acceleration is told in standard gravities, which need no unit of length. */
-export function motionPlots(motions: readonly MotionShown[], speed: number, system: DisplaySystem): readonly Plot[] {
-  const length = readerUnit('length', system);
-  const velocity = readerUnit('speed', system);
+/**
+ * Lift and, where a crank speed [rad/s] is known, speed and acceleration, with one crank axis. Acceleration is told in standard gravities,
+ * which need no unit of length.
+ */
+export function motionPlots(
+  motions: readonly MotionShown[],
+  speed: number | undefined,
+  system: DisplaySystem,
+): readonly Plot[] {
+  const lift: Shown = {
+    id: 'lift',
+    title: 'Valve lift',
+    axis: 'lift',
+    read: readerUnit('length', system),
+    rows: ({ lifts }) => lifts,
+  };
+  if (speed === undefined) return [plotOf(motions, lift)];
   const at = `at ${rpmText(speed)}`;
-  return [
-    plotOf(motions, 'lift', 'Valve lift', 'lift', length.unit, (one) => one.lifts, length.of),
-    plotOf(motions, 'speed', `Valve speed ${at}`, 'speed', velocity.unit, (one) => one.speeds, velocity.of),
-    plotOf(
-      motions,
-      'acceleration',
-      `Valve acceleration ${at}`,
-      'acceleration',
-      'g',
-      (one) => one.accelerations,
-      (a) => a / G,
-    ),
+  const moving: readonly Shown[] = [
+    {
+      id: 'speed',
+      title: `Valve speed ${at}`,
+      axis: 'speed',
+      read: readerUnit('speed', system),
+      rows: ({ speeds }) => speeds,
+    },
+    {
+      id: 'acceleration',
+      title: `Valve acceleration ${at}`,
+      axis: 'acceleration',
+      read: GRAVITIES,
+      rows: ({ accelerations }) => accelerations,
+    },
   ];
+  return [lift, ...moving].map((one) => plotOf(motions, one));
 }
 
-function plotOf(
-  motions: readonly MotionShown[],
-  id: string,
-  title: string,
-  axis: string,
-  unit: string,
-  series: (one: MotionShown) => ArrayLike<number>,
-  of: (value: number) => number,
-): Plot {
-  const curves = motions.map((one): Curve => {
-    const values = series(one);
+function plotOf(motions: readonly MotionShown[], { id, title, axis, read, rows }: Shown): Plot {
+  const curves = motions.flatMap((motion): Curve | readonly [] => {
+    const values = rows(motion);
+    if (values === undefined) return [];
     return {
-      id: `${id}-${one.kind}`,
-      name: one.kind,
+      id: `${id}-${motion.kind}`,
+      name: motion.kind,
       axis: 'left',
-      points: Array.from(one.angles, (angle, n) => [degreesOf(angle), of(values[n]!)]),
-      line: LINES[one.kind],
+      points: Array.from(motion.angles, (angle, n) => [degreesOf(angle), read.of(values[n]!)]),
+      line: LINES[motion.kind],
     };
   });
   const xs = curves.flatMap(({ points }) => points.map(([x]) => x));
@@ -63,13 +84,13 @@ function plotOf(
       ? [-STEP, STEP]
       : [Math.floor(Math.min(...xs) / STEP) * STEP, Math.ceil(Math.max(...xs) / STEP) * STEP];
   const ys = curves.flatMap(({ points }) => points.map(([, y]) => y));
-  const highest = ys.length === 0 ? '' : ` The highest is ${formatNumber(Math.max(...ys), 2)} ${unit}.`;
+  const highest = ys.length === 0 ? '' : ` The highest is ${formatNumber(Math.max(...ys), 2)} ${read.unit}.`;
   return {
     id: `motion-${id}`,
     title,
     description: `${title} over the crank for each kind of valve.${highest}`,
     x: crankAxis('crank after top of overlap', from, to),
-    left: axisOver(axis, unit, ys, [0]),
+    left: axisOver(axis, read.unit, ys, [0]),
     curves,
     limits: [],
     marks: [],

@@ -38,7 +38,7 @@ export function valveRoomPlot(rooms: readonly RoomShown[], system: DisplaySystem
   ];
   const xs = curves.flatMap(({ points }) => points.map(([x]) => x));
   const [from, to] = xs.length === 0 ? [-STEP, STEP] : [down(Math.min(...xs)), up(Math.max(...xs))];
-  const limits = limitsOf(rooms, length.of);
+  const limits = leastLimits(rooms, length.of);
   const ys = curves.flatMap(({ points }) => points.map(([, y]) => y));
   return {
     id: 'valve-room',
@@ -89,8 +89,11 @@ function pointsOf(
   ]);
 }
 
-/** Both kinds with one limit have one line. */
-function limitsOf(rooms: readonly RoomShown[], of: (value: number) => number): readonly PlotLimit[] {
+/** Lines of the least room that is wanted; both kinds with one limit have one line. */
+export function leastLimits(
+  rooms: readonly Pick<RoomShown, 'kind' | 'limit'>[],
+  of: (value: number) => number,
+): readonly PlotLimit[] {
   const held = rooms.flatMap(({ kind, limit }) => (limit === undefined ? [] : [{ kind, ...limit }]));
   const alike = held.length > 1 && held.every((one) => one.at === held[0]!.at && one.from === held[0]!.from);
   const named = alike

@@ -1,0 +1,73 @@
+/** The cam as it was read at wheel and indicator, and the place of the cam from which a what-if moves it. */
+import {
+  type DegreeingAnswer,
+  degreeing,
+  figure,
+  type Makeup,
+  type ReadCurves,
+  readCurves,
+} from '../../assess/index.js';
+import type { Bench } from '../bench.js';
+import { combinationReadings } from '../combination-readings.js';
+import type { Tried } from './tried.js';
+
+/** Where the lift of a valve comes from. */
+export type LiftFrom = 'card' | 'read';
+
+const ADVANCE = 'cam-advance';
+
+/**
+ * The figures with the cam where it stands now. A cam that is moved on the scratch copy is a wish for later: what was read is judged, and moved,
+ * from here.
+ */
+export function camAtRest(tried: Tried): Makeup {
+  const known = rested.get(tried.before);
+  const figures = new Map(tried.figures);
+  const own = tried.before.figures.get(ADVANCE);
+  if (own === undefined) figures.delete(ADVANCE);
+  else figures.set(ADVANCE, own);
+  // While a slider moves the cam nothing else changes: what was worked out from the same figures still holds.
+  if (known !== undefined && alike(known.figures, figures)) return known;
+  const made = { engine: tried.engine, figures };
+  rested.set(tried.before, made);
+  return made;
+}
+/** The last one of each state of the log. */
+const rested = new WeakMap<Makeup, Makeup>();
+
+function alike(one: Makeup['figures'], other: Makeup['figures']): boolean {
+  if (one.size !== other.size) return false;
+  for (const [key, figure] of one) {
+    const there = other.get(key);
+    if (there !== figure && (there?.value !== figure.value || there.origin !== figure.origin)) return false;
+  }
+  return true;
+}
+
+/** By how much the scratch copy turns the cam ahead of where it stands [rad of crank]. */
+export const advanceTried = (tried: Tried): number =>
+  (figure(tried, ADVANCE)?.value ?? 0) - (figure(tried.before, ADVANCE)?.value ?? 0);
+
+const answers = new WeakMap<Makeup, DegreeingAnswer>();
+
+/** Every lobe that was read, with the cam where it stands. */
+export function degreeingOf(bench: Bench, tried: Tried): DegreeingAnswer {
+  const makeup = camAtRest(tried);
+  const known = answers.get(makeup);
+  if (known !== undefined) return known;
+  const { cam, stops } = combinationReadings(bench.state);
+  const made = degreeing(makeup, cam, stops);
+  answers.set(makeup, made);
+  return made;
+}
+
+/** Lift curves of the lobes that were read; none before anything was. */
+export function curvesRead(bench: Bench, tried: Tried): ReadCurves {
+  if (combinationReadings(bench.state).cam.length === 0) return NOTHING_READ;
+  const answer = degreeingOf(bench, tried);
+  const known = curves.get(answer) ?? readCurves(answer);
+  curves.set(answer, known);
+  return known;
+}
+export const NOTHING_READ: ReadCurves = {};
+const curves = new WeakMap<DegreeingAnswer, ReadCurves>();

@@ -1,0 +1,58 @@
+/** Rooms with their doubts, and how far the cam may be moved, for figures that rest. */
+import {
+  type Answered,
+  type CamWindowAnswer,
+  camWindowOf,
+  type Makeup,
+  type ValveRoomAnswer,
+  type ValveRoomOptions,
+  valveRoomOf,
+} from '../../assess/index.js';
+import type { ValveKind } from '../../engine/index.js';
+import type { Bench } from '../bench.js';
+import { advanceTried, camAtRest } from './cam-as-read.js';
+import type { Tried } from './tried.js';
+import { askedOf, type CamCarries, type ValveRoomAsked, type ValveRoomWish } from './valve-room-asked.js';
+
+export interface ValveRoomFound {
+  readonly asked: ValveRoomAsked;
+  /** By how much the cam is turned ahead on the scratch copy [rad]. */
+  readonly advance: number;
+  readonly room: ValveRoomAnswer;
+  readonly window: CamWindowAnswer;
+  readonly answered: Answered;
+}
+
+export function valveRoomAnswer(bench: Bench, tried: Tried, wish: ValveRoomWish = {}): ValveRoomFound {
+  const asked = askedOf(bench, tried, wish);
+  const { cylinder, carries, read } = asked;
+  const makeup = camAtRest(tried);
+  const advance = advanceTried(tried);
+  const room = roomOf(makeup, { read, cylinder, advance }, carries);
+  const window = camWindowOf(makeup, { read, cylinder, ...(carries !== 'both' && { kinds: [carries] }) });
+  const answered: Answered = {
+    ...room,
+    figures: [...room.figures, ...window.figures],
+    working: [...room.working, ...window.working],
+    missing: [...room.missing, ...window.missing],
+    cautions: [...new Set([...room.cautions, ...window.cautions])],
+  };
+  return { asked, advance, room, window, answered };
+}
+
+/** The room of valves whose cam is not moved stays what it is. */
+function roomOf(makeup: Makeup, options: ValveRoomOptions, carries: CamCarries): ValveRoomAnswer {
+  const moved = valveRoomOf(makeup, options);
+  if (carries === 'both' || (options.advance ?? 0) === 0) return moved;
+  const still = valveRoomOf(makeup, { ...options, advance: 0 });
+  const turns = ({ kind }: { readonly kind?: ValveKind }) => kind === undefined || kind === carries;
+  return {
+    ...moved,
+    figures: [...moved.figures.filter(turns), ...still.figures.filter((one) => !turns(one))],
+    rooms: [...moved.rooms.filter(turns), ...still.rooms.filter((one) => !turns(one))],
+    working: [
+      ...moved.working.filter((line) => line.startsWith(carries)),
+      ...still.working.filter((line) => !line.startsWith(carries)),
+    ],
+  };
+}

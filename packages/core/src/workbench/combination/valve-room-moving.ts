@@ -1,0 +1,93 @@
+/** What of the room between valve and piston changes while a slider moves: curves and least rooms, nothing of doubt. */
+import { figure, type Makeup, type ReadCurves, type RoomOfKind, roomSweep } from '../../assess/index.js';
+import { type Plot, type RoomShown, valveRoomPlot } from '../../drawing/plots/index.js';
+import type { CylinderNumber, ValveKind } from '../../engine/index.js';
+import type { Bench } from '../bench.js';
+import type { InputView } from '../combination-views.js';
+import type { ShownIn } from '../measure-views.js';
+import { advanceTried, camAtRest } from './cam-as-read.js';
+import { inputViews } from './inputs.js';
+import { shownQuantity, systemOf } from './shown.js';
+import type { Tried } from './tried.js';
+import { askedOf, roomInputs, type ValveRoomWish } from './valve-room-asked.js';
+
+export interface ValveRoomMoving {
+  /** None where the room of neither kind is known. */
+  readonly plots: readonly Plot[];
+  readonly inputs: readonly InputView[];
+  /** "cam advance" with its slider. */
+  readonly cam: InputView;
+  /** Least room of each kind as the cam stands now: "2.53 mm at 8° after top". */
+  readonly least: readonly { readonly kind: ValveKind; readonly words: string; readonly kept?: boolean }[];
+}
+type Room = Pick<RoomOfKind, 'kind' | 'angles' | 'gaps' | 'least'>;
+
+/** Every second degree is drawn: the eye sees no more, and a slider has to redraw it within a frame. */
+const EVERY = 2;
+
+export function valveRoomMoving(bench: Bench, tried: Tried, shownIn: ShownIn, wish: ValveRoomWish): ValveRoomMoving {
+  const { cylinder, carries, read } = askedOf(bench, tried, wish);
+  const moved = advanceTried(tried);
+  const { sweep, rest } = sweepOf(camAtRest(tried), { read, cylinder });
+  const now = moved === 0 ? rest : sweep(moved);
+  const rooms = rest.map((own): RoomShown => {
+    const other = now.find(({ kind }) => kind === own.kind) ?? own;
+    const turned = moved !== 0 && (carries === 'both' || carries === own.kind);
+    const limit = figure(tried, 'valve-room-least', own.kind);
+    return { ...shownRoom(turned ? other : own, turned ? own : undefined), ...(limit && { limit: limitOf(limit) }) };
+  });
+  return {
+    plots: rooms.length === 0 ? [] : [valveRoomPlot(rooms, systemOf(shownIn), highestShown(rest))],
+    inputs: inputViews(tried, roomInputs(cylinder), shownIn),
+    cam: inputViews(tried, ['cam-advance'], shownIn)[0]!,
+    least: rooms.map(({ kind, least, limit }) => ({
+      kind,
+      words: `${shownQuantity('length', least.gap, shownIn)} at ${placeWords(least.angle)}`,
+      ...(limit && { kept: least.gap >= limit.at }),
+    })),
+  };
+}
+
+interface Swept {
+  readonly read: ReadCurves;
+  readonly cylinder: CylinderNumber;
+  readonly sweep: ReturnType<typeof roomSweep>;
+  readonly rest: readonly Room[];
+}
+/** The last one of each state of the figures: a slider that moves the cam asks for it with every step. */
+const swept = new WeakMap<Makeup, Swept>();
+function sweepOf(makeup: Makeup, { read, cylinder }: Pick<Swept, 'read' | 'cylinder'>): Swept {
+  const known = swept.get(makeup);
+  if (known?.read === read && known.cylinder === cylinder) return known;
+  const sweep = roomSweep(makeup, { read, cylinder });
+  const made = { read, cylinder, sweep, rest: sweep(0) };
+  swept.set(makeup, made);
+  return made;
+}
+
+const limitOf = ({ value, from }: { readonly value: number; readonly from: string }) => ({ at: value, from });
+
+function shownRoom({ kind, angles, gaps, least }: Room, before: Room | undefined): RoomShown {
+  const places = Float64Array.from({ length: Math.ceil(angles.length / EVERY) }, (_, n) => angles[n * EVERY]!);
+  return {
+    kind,
+    least,
+    angles: places,
+    gaps: places.map((_, n) => gaps[n * EVERY]!),
+    ...(before && { before: Float64Array.from(places, (angle) => gapNear(before, angle)) }),
+  };
+}
+/** What was read may reach less far with the cam where it was: there is no room known there. */
+function gapNear({ angles, gaps }: Room, angle: number): number {
+  const [first = 0, second = 1] = [angles[0], angles[1]];
+  return gaps[Math.round((angle - first) / (second - first))] ?? Number.POSITIVE_INFINITY;
+}
+
+/** Half a centimetre over the least room with the cam at rest: farther up there is nothing to see, and the axis stands still. */
+const OVER = 5e-3;
+const highestShown = (rest: readonly Room[]): number => Math.max(...rest.map(({ least }) => least.gap)) + OVER;
+
+const placeWords = (angle: number): string => {
+  const degrees = Math.round(Math.abs((angle * 180) / Math.PI));
+  return degrees === 0 ? 'top' : `${degrees}° ${angle < 0 ? 'before' : 'after'} top`;
+};
