@@ -70,6 +70,14 @@ export interface AnswerRow {
   /** Chance that the limit holds, where the doubt is known: "97 %". */
   readonly chance?: string;
 }
+/** One of several alike places with its own number: a cylinder, a crankpin, a valve. */
+export interface PlaceView {
+  readonly id: string;
+  readonly name: string;
+  /** Empty where it cannot be computed. */
+  readonly value: string;
+  readonly verdict?: VerdictWord;
+}
 export interface SubjectView {
   readonly id: SubjectId;
   readonly title: string;

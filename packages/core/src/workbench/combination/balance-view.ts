@@ -3,7 +3,7 @@ import { type BalanceAnswer, type PinStack, type ShakingTurn, shakingTurn } from
 import type { SharesShown, TurningShown } from '../../drawing/combination/index.js';
 import { roundPaths, shakingPlot } from '../../drawing/plots/index.js';
 import type { Bench } from '../bench.js';
-import type { SubjectView } from '../combination-views.js';
+import type { PlaceView, SubjectView } from '../combination-views.js';
 import type { ShownIn } from '../measure-views.js';
 import { titleOfFigure } from './inputs.js';
 import { shownQuantity, systemOf } from './shown.js';
@@ -12,8 +12,8 @@ import { answerOfSubject } from './subject-answers.js';
 import type { Tried } from './tried.js';
 
 export interface BalanceView extends SubjectView {
-  /** One for each crankpin whose bobweight is known; alike ones are told once. */
-  readonly pins: readonly SharesShown[];
+  /** Each crankpin whose bobweight is known. */
+  readonly pins: readonly { readonly place: PlaceView; readonly shares: SharesShown }[];
   /** Forces, and couples where they are known, in the round. */
   readonly turning: readonly TurningShown[];
 }
@@ -62,22 +62,17 @@ function turningOf(turn: ShakingTurn, shownIn: ShownIn): readonly TurningShown[]
   });
 }
 
-function pinsOf(pins: readonly PinStack[], shownIn: ShownIn): readonly SharesShown[] {
-  const alike = new Map<string, { readonly numbers: number[]; readonly stack: PinStack }>();
-  for (const stack of pins) {
-    const text = stack.parts.map(({ part, mass }) => `${part} ${mass.toPrecision(9)}`).join();
-    const held = alike.get(text) ?? { numbers: [], stack };
-    held.numbers.push(stack.pin);
-    alike.set(text, held);
-  }
-  return [...alike.values()].map(({ numbers, stack }) => ({
-    title: `Bobweight of crankpin ${numbers.join(', ')}`,
-    parts: stack.parts.map(({ part, mass, share }) => ({
-      part,
-      name: titleOfFigure(part),
-      share,
-      words: `${shownQuantity('mass', mass, shownIn)}, ${(share * 100).toFixed(1)} %`,
-    })),
-    whole: `bobweight ${shownQuantity('mass', stack.bobweight, shownIn)}`,
+const pinsOf = (pins: readonly PinStack[], shownIn: ShownIn): BalanceView['pins'] =>
+  pins.map(({ pin, bobweight, parts }) => ({
+    place: { id: `${pin}`, name: `${pin}`, value: shownQuantity('mass', bobweight, shownIn) },
+    shares: {
+      title: `Bobweight of crankpin ${pin}`,
+      parts: parts.map(({ part, mass, share }) => ({
+        part,
+        name: titleOfFigure(part),
+        share,
+        words: `${shownQuantity('mass', mass, shownIn)}, ${(share * 100).toFixed(1)} %`,
+      })),
+      whole: `bobweight ${shownQuantity('mass', bobweight, shownIn)}`,
+    },
   }));
-}

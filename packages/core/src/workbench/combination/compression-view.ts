@@ -6,13 +6,11 @@ import {
   intakeFacesOf,
   type RatioGoal,
   solveCompression,
-  type VerdictWord,
 } from '../../assess/index.js';
 import type { StackShown } from '../../drawing/combination/index.js';
 import type { CylinderNumber } from '../../engine/index.js';
 import type { Bench } from '../bench.js';
-import type { AnswerRow, SubjectView } from '../combination-views.js';
-import { worstVerdict } from '../finding-view.js';
+import type { AnswerRow, PlaceView, SubjectView } from '../combination-views.js';
 import type { ShownIn } from '../measure-views.js';
 import { answerRows } from './answers.js';
 import { stackShown } from './compression-stack.js';
@@ -31,15 +29,9 @@ export interface CompressionWish {
 }
 export interface CompressionView extends SubjectView {
   readonly cylinder: CylinderNumber;
-  readonly cylinders: readonly {
-    readonly number: CylinderNumber;
-    /** "9.12", empty where it cannot be computed. */
-    readonly ratio: string;
-    readonly verdict: VerdictWord;
-  }[];
+  readonly cylinders: readonly PlaceView[];
   /** The chosen cylinder, built up part by part. */
   readonly stack: StackShown;
-  readonly ratioWords: string;
   /** What each part alone would have to be for the goal. */
   readonly solved: readonly AnswerRow[];
   readonly solvedCautions: readonly string[];
@@ -108,9 +100,8 @@ export function compressionView(
       shownIn,
     ),
     cylinder,
-    cylinders: answered.stacks.map(({ cylinder: number }) => ({ number, ...ratioOf(answered, number, shownIn) })),
+    cylinders: answered.stacks.map((one) => placeOf(answered, one.cylinder, shownIn)),
     stack: stackShown(tried, stack, deckOf(answered, cylinder), shownIn),
-    ratioWords: ratioOf(answered, cylinder, shownIn).ratio,
     solved: answerRows(solved, shownIn, here),
     solvedCautions: solved.cautions,
     intake: answerRows(faces, shownIn),
@@ -129,10 +120,12 @@ function inputsOf(cylinder: CylinderNumber, alone: boolean, vee: boolean): reado
 const deckOf = ({ figures }: Answered, cylinder: CylinderNumber): number | undefined =>
   figures.find((one) => one.key === 'deck-clearance' && one.cylinder === cylinder)?.value;
 
-function ratioOf({ figures }: Answered, cylinder: CylinderNumber, shownIn: ShownIn) {
+function placeOf({ figures }: Answered, cylinder: CylinderNumber, shownIn: ShownIn): PlaceView {
   const ratio = figures.find((one) => one.key === 'ratio' && one.cylinder === cylinder);
   return {
-    ratio: ratio === undefined ? '' : shownQuantity('ratio', ratio.value, shownIn),
-    verdict: worstVerdict(ratio?.verdict === undefined ? [] : [ratio.verdict]),
+    id: `${cylinder}`,
+    name: `${cylinder}`,
+    value: ratio === undefined ? '' : shownQuantity('ratio', ratio.value, shownIn),
+    ...(ratio?.verdict !== undefined && { verdict: ratio.verdict }),
   };
 }

@@ -1,18 +1,28 @@
 /** Valve springs as their screen shows them: loads against what the lobe needs, rooms and margins, intake beside exhaust. */
-import { type AnsweredFigure, figure, type MissingFigure, springCurve } from '../../assess/index.js';
+import { type AnsweredFigure, figure, springCurve } from '../../assess/index.js';
 import { springPlot } from '../../drawing/plots/index.js';
-import type { ValveKind } from '../../engine/index.js';
+import { type ValveKind, valveOfKey } from '../../engine/index.js';
 import type { Bench } from '../bench.js';
-import type { SubjectView } from '../combination-views.js';
+import type { PlaceView, SubjectView } from '../combination-views.js';
+import { worstVerdict } from '../finding-view.js';
 import type { ShownIn } from '../measure-views.js';
 import type { InputWish } from './inputs.js';
-import { systemOf } from './shown.js';
+import { shownQuantity, systemOf } from './shown.js';
 import { subjectView } from './subject.js';
 import { answerOfSubject } from './subject-answers.js';
 import type { Tried } from './tried.js';
 
 export interface SpringsView extends SubjectView {
   readonly kind: ValveKind;
+  /** Springs that were measured one by one; none where one answer holds for all. */
+  readonly valves: readonly PlaceView[];
+  /** The one of them that is shown; empty where there is none. */
+  readonly valve: string;
+}
+export interface SpringsWish {
+  readonly kind: ValveKind;
+  /** Key of a valve of that kind; the worst of them where it is none. */
+  readonly valve?: string;
 }
 const OF_KIND = [
   'spring-installed-height',
@@ -51,26 +61,52 @@ const OF_KIND = [
 /** A second curve shows how the need falls with the speed. */
 const LOWER = 0.8;
 
-export function springsView(bench: Bench, tried: Tried, kind: ValveKind, shownIn: ShownIn): SpringsView {
+export function springsView(bench: Bench, tried: Tried, wish: SpringsWish, shownIn: ShownIn): SpringsView {
+  const { kind } = wish;
   const answered = answerOfSubject(bench, tried, 'springs')!;
+  const own = answered.figures.filter((one) => one.kind === kind);
+  const valves = valvesOf(own, shownIn);
+  const valve = (valves.find(({ id }) => id === wish.valve) ?? worstOf(valves))?.id ?? '';
+  const read = valveOfKey(valve);
   const speed = figure(tried, 'highest-speed')?.value;
   const curve = springCurve(tried, kind, speed === undefined ? [] : [speed, speed * LOWER]);
-  const own = (one: AnsweredFigure): boolean => one.kind === kind;
-  const lacking: readonly MissingFigure[] = 'missing' in curve ? curve.missing : [];
+  const input = (key: string): InputWish => (read.ok ? { key: `${key}@${kind}`, at: read.value } : `${key}@${kind}`);
   return {
     ...subjectView(
       bench,
       tried,
       {
         id: 'springs',
-        inputs: ['highest-speed', ...OF_KIND.map((key): InputWish => `${key}@${kind}`), 'follow-margin-least'],
-        answered,
-        shown: own,
+        inputs: ['highest-speed', ...OF_KIND.map(input), 'follow-margin-least'],
+        answered: { ...answered, figures: own },
+        shown: (one: AnsweredFigure) => one.valve === undefined || one.valve === valve,
         plots: 'missing' in curve ? [] : [springPlot(curve, systemOf(shownIn))],
-        missing: lacking,
+        missing: 'missing' in curve ? curve.missing : [],
       },
       shownIn,
     ),
     kind,
+    valves,
+    valve,
   };
 }
+
+/** Each spring with figures of its own, with the worst verdict on it. */
+function valvesOf(figures: readonly AnsweredFigure[], shownIn: ShownIn): readonly PlaceView[] {
+  const keys = [...new Set(figures.flatMap(({ valve }) => valve ?? []))];
+  return keys.map((valve) => {
+    const own = figures.filter((one) => one.valve === valve);
+    const load = own.find(({ key }) => key === 'seat-load');
+    const verdicts = own.flatMap(({ verdict }) => verdict ?? []);
+    return {
+      id: valve,
+      name: valve.replace(/-(intake|exhaust)-/, '.'),
+      value: load === undefined ? '' : shownQuantity('force', load.value, shownIn),
+      ...(verdicts.length > 0 && { verdict: worstVerdict(verdicts) }),
+    };
+  });
+}
+const worstOf = (valves: readonly PlaceView[]): PlaceView | undefined => {
+  const worst = worstVerdict(valves.flatMap(({ verdict }) => verdict ?? []));
+  return valves.find(({ verdict }) => verdict === worst) ?? valves[0];
+};

@@ -1,8 +1,9 @@
 import { type SharesShown, sharesFigure, type TurningShown, turningForce } from '@gudgeon/core/drawing/combination';
 import { balanceView } from '@gudgeon/core/workbench';
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { FigureView, useShownWidth } from '../../figures/index.js';
 import type { OpenJob } from '../../shell/index.js';
+import { PlaceChoice } from './place-choice.js';
 import { SubjectFrame } from './subject-frame.js';
 import { useCombination } from './use-combination.js';
 
@@ -10,12 +11,23 @@ import { useCombination } from './use-combination.js';
 export function Balance({ open }: { readonly open: OpenJob }) {
   const desk = useCombination(open);
   const { bench, tried, shownIn } = desk;
+  const [pin, setPin] = useState('');
   const view = useMemo(() => balanceView(bench, tried, shownIn), [bench, tried, shownIn]);
+  const shown = view.pins.find(({ place }) => place.id === pin) ?? view.pins[0];
   return (
     <SubjectFrame desk={desk} view={view} after={view.turning.map((one) => <Turning key={one.title} shown={one} />)}>
-      {view.pins.map((one) => (
-        <Shares key={one.title} shown={one} />
-      ))}
+      {shown && (
+        <>
+          <PlaceChoice
+            title="Bobweight of each crankpin"
+            kind="crankpin"
+            places={view.pins.map(({ place }) => place)}
+            chosen={shown.place.id}
+            set={setPin}
+          />
+          <Shares shown={shown.shares} />
+        </>
+      )}
     </SubjectFrame>
   );
 }

@@ -4,22 +4,20 @@ import { useMemo, useState } from 'react';
 import { FigureView, useShownWidth } from '../../figures/index.js';
 import type { OpenJob } from '../../shell/index.js';
 import { Answers } from './answers.js';
-import { CylinderChoice } from './cylinder-choice.js';
+import { PlaceChoice } from './place-choice.js';
 import { RatioGoalForm } from './ratio-goal.js';
 import { SubjectFrame } from './subject-frame.js';
 import { useCombination } from './use-combination.js';
-
-type Cylinder = CompressionView['cylinder'];
 
 /** Compression built up part by part, cylinder by cylinder, and the way back from a wanted ratio. */
 export function Compression({ open }: { readonly open: OpenJob }) {
   const desk = useCombination(open);
   const { bench, tried, shownIn } = desk;
-  const [cylinder, setCylinder] = useState<Cylinder>();
+  const [cylinder, setCylinder] = useState('');
   const [alone, setAlone] = useState(false);
   const [goal, setGoal] = useState<CompressionWish['goal']>();
   const view = useMemo(
-    () => compressionView(bench, tried, shownIn, { ...(cylinder && { cylinder }), alone, ...(goal && { goal }) }),
+    () => compressionView(bench, tried, shownIn, { cylinder: Number(cylinder), alone, ...(goal && { goal }) }),
     [bench, tried, shownIn, cylinder, alone, goal],
   );
   return (
@@ -34,7 +32,13 @@ export function Compression({ open }: { readonly open: OpenJob }) {
         </>
       }
     >
-      <CylinderChoice view={view} set={setCylinder} />
+      <PlaceChoice
+        title="Ratio of each cylinder"
+        kind="cylinder"
+        places={view.cylinders}
+        chosen={`${view.cylinder}`}
+        set={setCylinder}
+      />
       <Stack view={view} />
     </SubjectFrame>
   );
@@ -47,7 +51,7 @@ function Stack({ view }: { readonly view: CompressionView }) {
 }
 
 interface ForWhichProps {
-  readonly cylinder: Cylinder;
+  readonly cylinder: number;
   readonly alone: boolean;
   readonly set: (alone: boolean) => void;
 }

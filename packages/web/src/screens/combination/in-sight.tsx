@@ -13,7 +13,7 @@ export function InSight({ rows }: { readonly rows: readonly AnswerRow[] }) {
       {rows.slice(0, MOST).map(({ key, name, value, verdict, nearEnd }) => (
         <li key={key} data-watched={key}>
           {verdict && (
-            <span className="in-sight-shape">
+            <span className="small-shape">
               <VerdictShape state={verdictState(verdict)} {...(nearEnd ? { nearEnd } : {})} />
             </span>
           )}

@@ -1,6 +1,7 @@
 import { springsView } from '@gudgeon/core/workbench';
 import { useMemo, useState } from 'react';
 import type { OpenJob } from '../../shell/index.js';
+import { PlaceChoice } from './place-choice.js';
 import { SubjectFrame } from './subject-frame.js';
 import { useCombination } from './use-combination.js';
 
@@ -11,7 +12,8 @@ export function Springs({ open }: { readonly open: OpenJob }) {
   const desk = useCombination(open);
   const { bench, tried, shownIn } = desk;
   const [kind, setKind] = useState<(typeof KINDS)[number]>('intake');
-  const view = useMemo(() => springsView(bench, tried, kind, shownIn), [bench, tried, kind, shownIn]);
+  const [valve, setValve] = useState('');
+  const view = useMemo(() => springsView(bench, tried, { kind, valve }, shownIn), [bench, tried, kind, valve, shownIn]);
   return (
     <SubjectFrame desk={desk} view={view}>
       <fieldset className="plain row">
@@ -28,6 +30,13 @@ export function Springs({ open }: { readonly open: OpenJob }) {
           </button>
         ))}
       </fieldset>
+      <PlaceChoice
+        title="Load closed of each spring"
+        kind="valve"
+        places={view.valves}
+        chosen={view.valve}
+        set={setValve}
+      />
     </SubjectFrame>
   );
 }

@@ -21,7 +21,7 @@ interface SubjectFrameProps {
   readonly watched?: readonly AnswerRow[];
   /** Above the figures that go in. */
   readonly beforeInputs?: ReactNode;
-  /** After the plots. */
+  /** After the answers. */
   readonly after?: ReactNode;
 }
 
@@ -39,10 +39,10 @@ export function SubjectFrame({ desk, view, children, watched, beforeInputs, afte
       <div className="combination-desk">
         <div className="stack-wide">
           {children}
-          <Answers rows={view.answers} />
           {view.plots.map((plot) => (
             <PlotView key={plot.id} plot={plot} />
           ))}
+          <Answers rows={view.answers} />
           {after}
         </div>
         <div className="stack-wide">
