@@ -44,7 +44,8 @@ const SIZES: readonly Gate[] = [
   carries('mains-honed', ['main-room'], 'the clearance rests on the bore'),
   carries('crank-ground', ['main-room', 'rod-room'], 'the clearance rests on the journal'),
   carries('rods-resized', ['rod-room'], 'the clearance rests on the big end'),
-  carries('bearing-worksheet', ['main-room', 'rod-room'], 'the clearance rests on the readings'),
+  carries('main-bearing-worksheet', ['main-room'], 'the clearance rests on the readings'),
+  carries('rod-bearing-worksheet', ['rod-room'], 'the clearance rests on the readings'),
   carries('main-room', ['main-shell-in'], 'the shells were chosen by this clearance'),
   carries('rod-room', ['rod-shell-in'], 'the shells were chosen by this clearance'),
   carries('bore-honed', ['rings-laid-to-bore', 'bore-white'], 'the gap rests on the bore, and honing leaves grit'),
@@ -108,7 +109,8 @@ const BOTTOM: readonly Gate[] = [
   carries('cam-caps-tightened', ['drive-fitted'], 'the drive turns this cam', 'overhead-cam'),
   first('head-tightened', ['drive-fitted'], 'the cam to be timed lies in the head', 'overhead-cam'),
   carries('dead-centre-found', ['cam-read', 'pointer-proved'], 'every angle counts from dead centre'),
-  carries('cam-timing-accepted', ['cover-clear'], 'the cover hides the timing'),
+  carries('drive-fitted', ['cover-clear'], 'the cover goes on over this drive'),
+  first('cam-timing-accepted', ['cover-clear'], 'the cover hides the timing'),
   first('timed-two-turns', ['cover-tightened'], 'the drive was turned before it is hidden'),
 ];
 const TOP: readonly Gate[] = [

@@ -111,7 +111,15 @@ export type JointRole =
   | 'intake'
   | 'other';
 /** The moment at which a thing is measured. */
-export type MeasuringMoment = 'as-found' | 'parts-apart' | 'new-parts' | 'bearings' | 'combination' | 'rings' | 'heads';
+export type MeasuringMoment =
+  | 'as-found'
+  | 'parts-apart'
+  | 'new-parts'
+  | 'main-bearings'
+  | 'rod-bearings'
+  | 'combination'
+  | 'rings'
+  | 'heads';
 
 /** One act of an operation, before it is expanded to the engine's places. */
 export interface ActRule {

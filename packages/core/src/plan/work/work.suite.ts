@@ -23,3 +23,18 @@ export function planNamed(name: string): WorkPlan {
   if (found === undefined) throw new Error(`no sheet ${name}`);
   return found[2];
 }
+
+/** Every act from which this one follows, however far. */
+export function allBefore(plan: WorkPlan, act: string): ReadonlySet<string> {
+  const found = new Set<string>();
+  const open = [act];
+  for (let id = open.pop(); id !== undefined; id = open.pop())
+    for (const { from } of plan.before.get(id) ?? []) {
+      if (found.has(from)) continue;
+      found.add(from);
+      open.push(from);
+    }
+  return found;
+}
+/** Whether the one comes before the other on some way through the plan. */
+export const comesBefore = (plan: WorkPlan, first: string, then: string): boolean => allBefore(plan, then).has(first);

@@ -22,12 +22,20 @@ export const bearingMockUp: Operation = {
   acts: [
     felt('shells-wiped', 15, 'Wipe shells and housings dry.', 'No oil, no burr, no lint', { position: 'first' }),
     {
-      id: 'bearing-worksheet',
+      id: 'main-bearing-worksheet',
       minutes: 5,
-      does: 'Read the bore with its shells in, caps as final.',
+      does: 'Read the main bore with its shells in, caps as final.',
       ask: 'The readings',
       answer: 'worksheet',
-      worksheets: 'bearings',
+      worksheets: 'main-bearings',
+    },
+    {
+      id: 'rod-bearing-worksheet',
+      minutes: 5,
+      does: 'Read the big end with its shells in, caps as final.',
+      ask: 'The readings',
+      answer: 'worksheet',
+      worksheets: 'rod-bearings',
     },
     value('length', 'main-room', 5, 'Take journal from bore, straight across the parting line.', 'Clearance', {
       per: 'main',

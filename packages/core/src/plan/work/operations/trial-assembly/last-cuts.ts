@@ -25,6 +25,7 @@ export const lastCuts: Operation = {
       'Anything that rubbed or left a mark',
     ),
     list('aids-back', 10, 'Count every aid of the trial back.', 'Aid and number', {
+      closes: true,
       mustDo: 'an aid left inside ends the engine',
     }),
     felt(
