@@ -24,7 +24,7 @@ export interface WorkFactData {
     readonly method: string;
   };
   'work-act-skipped': { readonly act: string; readonly reason: string };
-  /** `rule` names a rule of `reopening-rules`; `place` is the id of a place of the plan, absent for the whole engine. */
+  /** `rule` names a rule of `reopenings`; `place` is the id of a place of the plan, absent for the whole engine. */
   'work-reopened': { readonly rule: string; readonly place?: string; readonly why: string };
   'second-look': {
     readonly act: string;

@@ -60,6 +60,8 @@ const SIZES: readonly Gate[] = [
     'a cut head changes chamber and room, and leaves chips',
   ),
   carries('combination-worksheet', ['compression-figured', 'squish-figured'], 'it is worked out from these readings'),
+  carries('combination-worksheet', ['gasket-grade-chosen'], 'the grade goes by the highest piston'),
+  first('gasket-grade-chosen', ['gasket-held-up'], 'the grade decides which gasket it is'),
   first('trial-dead-centre', ['cam-phase-tried', 'piston-room-tried'], 'angles count from true dead centre'),
   carries('cam-phase-tried', ['piston-room-tried'], 'the room rests on where the cam stands'),
   carries('rings-kept', ['piston-set-washed'], 'a ring that was filed is washed'),

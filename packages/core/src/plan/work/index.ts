@@ -7,7 +7,7 @@ export { judgeWork, type WorkRefusal } from './judge.js';
 export type * from './model.js';
 export { offers, type Pause, type WorkOffer } from './offers.js';
 export { placesIn, type Reopened, type ReopeningRefusal, reopenedBy } from './reopening.js';
-export { DONE_AGAIN, REOPENING_RULES, type ReopeningRule } from './reopening-rules.js';
+export { DONE_AGAIN, REOPENING_RULES, type ReopeningRule } from './reopenings/index.js';
 export { type ActToVerify, returnToWork, type Verify, type WorkReturn } from './return-to-work.js';
 export { ALONE_AFTER_MINUTES, type LookKind, type LookRefusal, lookKind } from './second-look.js';
 export {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { doing, fact } from './bench-person.suite.js';
 import type { WorkPlan } from './model.js';
 import { builtOn, placesIn, reopenedBy } from './reopening.js';
-import { DONE_AGAIN, REOPENING_RULES } from './reopening-rules.js';
+import { DONE_AGAIN, REOPENING_RULES } from './reopenings/index.js';
 import { workStanding } from './standing.js';
 import { planNamed } from './work.suite.js';
 

@@ -3,7 +3,7 @@ import { SIGNED_OFF } from './build-plan.js';
 import type { WorkFactData } from './facts.js';
 import type { WorkAct, WorkPlace, WorkPlan } from './model.js';
 import { linked } from './places.js';
-import { DONE_AGAIN, REOPENING_RULES, type ReopeningRule, type Root } from './reopening-rules.js';
+import { DONE_AGAIN, REOPENING_RULES, type ReopeningRule, type Root } from './reopenings/index.js';
 
 export type ReopeningRefusal =
   | { readonly code: 'no-such-reopening'; readonly given: string }

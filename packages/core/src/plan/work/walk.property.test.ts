@@ -8,7 +8,7 @@ import { doing, Person } from './bench-person.suite.js';
 import type { WorkPlan } from './model.js';
 import { offers, type WorkOffer } from './offers.js';
 import { placesIn, reopenedBy } from './reopening.js';
-import { REOPENING_RULES } from './reopening-rules.js';
+import { REOPENING_RULES } from './reopenings/index.js';
 import { workStanding } from './standing.js';
 import { PLANS } from './work.suite.js';
 

@@ -33,6 +33,13 @@ export const followers: Operation = {
       'From which place or new; rollers guided, oil hole',
       { per: 'valve' },
     ),
+    felt(
+      'roller-guided',
+      1,
+      'Fit guide or link, so that the roller runs along its lobe.',
+      'Which way the link looks; the lifter cannot turn',
+      { per: 'valve', when: ['pushrod', 'roller-followers'] },
+    ),
     felt('follower-turns', 1, 'Turn the engine; watch the follower turn on its lobe.', 'Turns, or stands still', {
       per: 'valve',
       when: ['pushrod', 'flat-followers'],

@@ -61,6 +61,14 @@ export const ignition: Operation = {
       'Degrees before dead centre',
       { when: ['diesel'] },
     ),
+    value(
+      'length',
+      'injector-in',
+      8,
+      'Put a new washer under the injector; clamp it down evenly.',
+      'How far the tip stands out; leak-off joined',
+      { per: 'cylinder', when: ['diesel'] },
+    ),
     felt(
       'fuel-joints-closed',
       15,

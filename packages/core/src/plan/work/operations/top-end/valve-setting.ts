@@ -33,6 +33,13 @@ export const valveSetting: Operation = {
     felt('lifters-bled', 15, 'Wait until pumped-up lifters have bled down.', 'How long; plungers springy', {
       when: ['hydraulic'],
     }),
+    list(
+      'shims-chosen',
+      40,
+      'Read every valve in its place; choose all shims together, old ones moved before new ones are bought.',
+      'Lash and shim of each valve',
+      { when: ['shims'] },
+    ),
     value(
       'length',
       'valve-set',

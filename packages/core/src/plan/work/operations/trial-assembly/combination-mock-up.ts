@@ -69,6 +69,14 @@ export const combinationMockUp: Operation = {
       'Protrusion, and the step to its neighbour',
       { per: 'cylinder', when: ['wet-liners'] },
     ),
+    value(
+      'length',
+      'gasket-grade-chosen',
+      10,
+      'Take the piston that stands highest; choose the gasket grade by the sheet.',
+      'Highest piston, and the grade',
+      { per: 'head', when: ['diesel'] },
+    ),
     felt(
       'crank-room-tried',
       20,
