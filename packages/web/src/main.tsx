@@ -13,6 +13,7 @@ import './css/measure.css';
 import './css/fit.css';
 import './css/plots.css';
 import './css/combination.css';
+import './css/turning.css';
 import './css/record.css';
 import './css/print.css';
 import { App } from './app.js';

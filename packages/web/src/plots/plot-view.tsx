@@ -11,7 +11,7 @@ import {
   valuesAt,
   valueText,
 } from '@gudgeon/core/drawing/plots';
-import { type PointerEvent, useId, useMemo, useRef } from 'react';
+import { type PointerEvent, useId, useMemo, useRef, useState } from 'react';
 import { DrawnShape, useShownWidth } from '../figures/index.js';
 import { saveFile } from '../shell/index.js';
 import { useReader } from './use-reader.js';
@@ -26,6 +26,8 @@ export function PlotView({ plot }: { readonly plot: Plot }) {
   const figure = useMemo(() => plotFigure(plot, size), [plot, size]);
   const field = useMemo(() => fieldOf(plot, size), [plot, size]);
   const reader = useReader(plot);
+  // A table of hundreds of rows that nobody looks at would hold up a slider.
+  const [told, setTold] = useState(false);
   const svg = useRef<SVGSVGElement>(null);
   const { left, top, width, height } = figure.bounds;
   const read = readingAt(plot, reader.at);
@@ -74,9 +76,9 @@ export function PlotView({ plot }: { readonly plot: Plot }) {
           </span>
         ))}
       </div>
-      <details className="plot-table">
+      <details className="plot-table" onToggle={(event) => setTold(event.currentTarget.open)}>
         <summary>Values as a table</summary>
-        <Table plot={plot} />
+        {told && <Table plot={plot} />}
       </details>
       <div className="plot-files">
         <button type="button" className="button" onClick={() => saveFile(plot.title, 'csv', plotCsv(plot))}>

@@ -3,22 +3,23 @@ import type { DegreeingAnswer, LobeDegreed, Makeup } from '../../assess/index.js
 import { figure } from '../../assess/index.js';
 import { type ValveId, valveKey, valveName, valvesOf } from '../../engine/index.js';
 import { type Bench, givenBy } from '../bench.js';
+import type { PlaceView } from '../combination-views.js';
 import { worstVerdict } from '../finding-view.js';
 import type { ShownIn } from '../measure-views.js';
 import { degreesText, fromTop, laterText, wheelText } from './degreeing-shown.js';
-import type { LobeChoice, NextRow, ReadRow } from './degreeing-views.js';
+import type { NextRow, ReadRow } from './degreeing-views.js';
 import { shownQuantity } from './shown.js';
 
 /** Lobes of the engine, each with how far it has grown. */
-export function lobeChoices(bench: Bench, answer: DegreeingAnswer): readonly LobeChoice[] {
+export function lobeChoices(bench: Bench, answer: DegreeingAnswer): readonly PlaceView[] {
   return valvesOf(bench.engine).map((valve) => {
     const key = valveKey(valve);
     const degreed = answer.lobes.find(({ lobe }) => valveKey(lobe) === key);
     const verdicts = answer.figures.flatMap((one) => (one.valve === key && one.verdict ? [one.verdict] : []));
     return {
-      key,
+      id: key,
       name: valveName(bench.engine, valve),
-      count: degreed?.readings.length ?? 0,
+      value: degreed === undefined ? '' : `${degreed.readings.length} read`,
       ...(degreed && { verdict: worstVerdict(verdicts) }),
     };
   });

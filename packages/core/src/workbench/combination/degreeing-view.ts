@@ -6,6 +6,7 @@ import { type Bench, givenBy } from '../bench.js';
 import { combinationReadings } from '../combination-readings.js';
 import type { ShownIn } from '../measure-views.js';
 import { camAtRest, degreeingOf } from './cam-as-read.js';
+import { TURNING_CAUTIONS } from './degreeing-cautions.js';
 import { corrections } from './degreeing-corrections.js';
 import { chosenLobe, lobeChoices, lobeWords, nextRows, readRows, wantedMiddle } from './degreeing-lobe.js';
 import { degreesText, wheelText } from './degreeing-shown.js';
@@ -47,7 +48,9 @@ export function degreeingView(bench: Bench, tried: Tried, shownIn: ShownIn, wish
     ),
     stop: stopOf(bench, answer),
     lobes: lobeChoices(bench, answer),
-    lobe: { key, name, words: lobeWords(degreed, wanted) },
+    lobe: { id: lobe, key, name, words: lobeWords(degreed, wanted) },
+    before: TURNING_CAUTIONS,
+    begun: cam.length + stops.length > 0,
     readings: readRows(bench, degreed, shownIn),
     next: nextRows(degreed),
     corrections: ways?.rows ?? [],
@@ -101,6 +104,6 @@ function stopOf(bench: Bench, { deadCentre }: DegreeingAnswer): DegreeingView['s
     cylinder,
     found: true,
     pairs,
-    words: `At the true top of cylinder ${cylinder} the wheel reads ${wheelText(top)} (±${degreesText(2 * u)}). Leave wheel and pointer as they are: every reading counts from there.`,
+    words: `At the true top of cylinder ${cylinder} the wheel reads ${wheelText(top)} (±${degreesText(2 * u)}). Take the stop out; leave wheel and pointer as they are: every reading counts from there.`,
   };
 }

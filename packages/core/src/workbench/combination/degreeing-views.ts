@@ -1,9 +1,9 @@
 /** What the screen of degreeing shows. */
 import type { TimingPart, VerdictWord } from '../../assess/index.js';
 import type { Figure, Shown } from '../../drawing/index.js';
-import type { CylinderNumber } from '../../engine/index.js';
-import type { SubjectView } from '../combination-views.js';
-import type { Given } from '../views.js';
+import type { CylinderNumber, ValveId } from '../../engine/index.js';
+import type { PlaceView, SubjectView } from '../combination-views.js';
+import type { Caution, Given } from '../views.js';
 import type { CamCarries } from './valve-room-asked.js';
 
 /** Parts at hand that turn the cam, and teeth that may be moved. */
@@ -20,13 +20,6 @@ export interface DegreeingWish {
   readonly atHand: PartsAtHand;
   readonly carries?: CamCarries;
   readonly shown?: Shown;
-}
-export interface LobeChoice {
-  readonly key: string;
-  readonly name: string;
-  readonly count: number;
-  /** Absent before anything was read. */
-  readonly verdict?: VerdictWord;
 }
 /** A reading that stands, with what is odd about it. */
 export interface ReadRow {
@@ -62,8 +55,12 @@ export interface DegreeingView extends SubjectView {
     readonly found: boolean;
     readonly pairs: readonly ReadRow[];
   };
-  readonly lobes: readonly LobeChoice[];
-  readonly lobe: { readonly key: string; readonly name: string; readonly words: string };
+  /** `value` says how often each was read; no verdict before it was. */
+  readonly lobes: readonly PlaceView[];
+  /** What can hurt or break while the crank is turned, until something was read. */
+  readonly before: readonly Caution[];
+  readonly begun: boolean;
+  readonly lobe: { readonly id: ValveId; readonly key: string; readonly name: string; readonly words: string };
   readonly readings: readonly ReadRow[];
   readonly next: readonly NextRow[];
   readonly corrections: readonly CorrectionRow[];

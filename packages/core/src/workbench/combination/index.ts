@@ -30,8 +30,9 @@ export { shownEnds, shownNumber, shownQuantity, shownWay, systemOf } from './sho
 export { type SpringsView, springsView } from './springs-view.js';
 export { missingOf, type SubjectParts, subjectView } from './subject.js';
 export { SUBJECT_IDS, SUBJECTS, type SubjectWords } from './subjects.js';
+export { PART_MARKINGS, type PartMarking, type PartTyped, timingPart, USUAL_PARTS } from './timing-part.js';
 export { type TimingView, timingView } from './timing-view.js';
-export { type Tried, triedOf } from './tried.js';
+export { asIfSure, type Tried, triedOf } from './tried.js';
 export {
   angleKeyed,
   type CamWish,

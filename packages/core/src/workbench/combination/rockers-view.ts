@@ -15,7 +15,7 @@ import { figureKey, type ValveId, type ValveKind, valveKey, valveName, valvesOf 
 import { assessmentOf, findingsAt } from '../assessment.js';
 import { type Bench, givenBy } from '../bench.js';
 import { combinationReadings, type TriedPushrod } from '../combination-readings.js';
-import type { SubjectView } from '../combination-views.js';
+import type { PlaceView, SubjectView } from '../combination-views.js';
 import type { ShownIn } from '../measure-views.js';
 import type { ReadRow } from './degreeing-views.js';
 import type { InputWish } from './inputs.js';
@@ -29,8 +29,9 @@ export interface RockersWish {
   readonly shown?: Shown;
 }
 export interface RockersView extends SubjectView {
-  readonly valve: { readonly key: string; readonly name: string; readonly kind: ValveKind };
-  readonly valves: readonly { readonly key: string; readonly name: string; readonly count: number }[];
+  readonly valve: { readonly id: ValveId; readonly key: string; readonly name: string; readonly kind: ValveKind };
+  /** `value` says how many pushrods were tried at each. */
+  readonly valves: readonly PlaceView[];
   /** Whether this engine has pushrods to try. */
   readonly pushrods: boolean;
   readonly trials: readonly ReadRow[];
@@ -85,11 +86,11 @@ export function rockersView(bench: Bench, tried: Tried, shownIn: ShownIn, wish: 
       },
       shownIn,
     ),
-    valve: { key: valveKey(valve), name: valveName(bench.engine, valve), kind: valve.kind },
+    valve: { id: valve, key: valveKey(valve), name: valveName(bench.engine, valve), kind: valve.kind },
     valves: valvesOf(bench.engine).map((one) => ({
-      key: valveKey(one),
+      id: valveKey(one),
       name: valveName(bench.engine, one),
-      count: all.get(valveKey(one))?.length ?? 0,
+      value: all.has(valveKey(one)) ? `${all.get(valveKey(one))!.length} tried` : 'none tried',
     })),
     pushrods: bench.engine.valveGear === undefined || bench.engine.valveGear.kind === 'pushrod',
     trials: trialRows(bench, trials, shownIn),

@@ -10,6 +10,7 @@ import { degreeingView } from './degreeing-view.js';
 import { judgeLift } from './lift-gate.js';
 import { motionMoving, motionView } from './motion-view.js';
 import { rockersView } from './rockers-view.js';
+import { type PartTyped, timingPart } from './timing-part.js';
 import { timingView } from './timing-view.js';
 import { triedOf } from './tried.js';
 import { proposeCamRead, proposeStop, proposeTrial } from './turning-commands.js';
@@ -140,6 +141,22 @@ describe('degreeing on the screen', () => {
       ok: false,
       fault: expect.stringContaining('wheel'),
     });
+  });
+});
+
+describe('a part at hand that turns the cam', () => {
+  const part = (marking: PartTyped['marking'], amount: string, radius = '') =>
+    timingPart({ marking, amount, radius }, MM);
+  it('is told by its degrees or by its offset and where it sits', () => {
+    expect(part('crank', '4')).toMatchObject({ ok: true, value: { name: '4 deg crank', marked: 'crank' } });
+    expect(part('cam', '2,5')).toMatchObject({ ok: true, value: { name: '2.5 deg cam' } });
+    expect(part('crank-key', '0.5', '17')).toMatchObject({ ok: true, value: { offset: 0.0005, radius: 0.017 } });
+  });
+  it('is refused with what is valid', () => {
+    expect(part('crank', '40')).toMatchObject({ ok: false, fault: expect.stringContaining('30') });
+    expect(part('crank', 'four')).toMatchObject({ ok: false });
+    expect(part('cam-key', '9', '17')).toMatchObject({ ok: false, fault: expect.stringContaining('Offset') });
+    expect(part('cam-key', '0.5', '')).toMatchObject({ ok: false });
   });
 });
 

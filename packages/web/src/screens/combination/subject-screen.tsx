@@ -6,11 +6,17 @@ import { Balance } from './balance.js';
 import { Compression } from './compression.js';
 import { Find } from './find.js';
 import { Springs } from './springs.js';
+import { Degreeing, Motion, Rockers, Timing, ValveRoom } from './turning/index.js';
 
 type SubjectBody = ComponentType<{ readonly open: OpenJob }>;
 const BODIES: Partial<Readonly<Record<SubjectId, SubjectBody>>> = {
   compression: Compression,
+  degreeing: Degreeing,
+  'valve-room': ValveRoom,
+  motion: Motion,
   springs: Springs,
+  rockers: Rockers,
+  timing: Timing,
   balance: Balance,
   find: Find,
 };

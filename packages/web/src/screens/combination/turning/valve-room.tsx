@@ -1,0 +1,67 @@
+import {
+  type AnswerRow,
+  type ValveRoomMoving,
+  type ValveRoomView,
+  type ValveRoomWish,
+  valveRoomMoving,
+  valveRoomView,
+} from '@gudgeon/core/workbench';
+import { useMemo, useState } from 'react';
+import { PlotView } from '../../../plots/index.js';
+import type { OpenJob } from '../../../shell/index.js';
+import { Inputs } from '../inputs.js';
+import { SubjectFrame } from '../subject-frame.js';
+import { useCombination } from '../use-combination.js';
+import { CamChoices } from './cam-choices.js';
+import { LiftFromChoice } from './lift-from.js';
+import { Sensitivities } from './sensitivities.js';
+import { useRested } from './use-rested.js';
+
+/** Do the valves keep clear of the pistons, and how far may the cam be moved? */
+export function ValveRoom({ open }: { readonly open: OpenJob }) {
+  const desk = useCombination(open);
+  const { bench, tried, shownIn } = desk;
+  const [wish, setWish] = useState<ValveRoomWish>({});
+  const moving = useMemo(() => valveRoomMoving(bench, tried, shownIn, wish), [bench, tried, shownIn, wish]);
+  // Doubts, window and sensitivities take longer than a frame: they wait until the slider rests.
+  const now = useMemo(() => ({ bench, tried, wish }), [bench, tried, wish]);
+  const rested = useRested(now);
+  const whole = useMemo(() => valveRoomView(rested.bench, rested.tried, shownIn, rested.wish), [rested, shownIn]);
+  const resting = rested === now;
+  const watched = resting ? leastAnswers(whole) : leastNow(moving);
+  return (
+    <div data-working={resting ? undefined : true}>
+      <SubjectFrame
+        desk={desk}
+        view={{ ...whole, inputs: moving.inputs }}
+        watched={watched}
+        after={<Sensitivities rows={whole.sensitivities} />}
+      >
+        <LiftFromChoice from={whole.from} canRead={whole.canRead} set={(from) => setWish({ ...wish, from })} />
+        <CamChoices view={whole} wish={wish} set={setWish} />
+        <Inputs desk={desk} inputs={[moving.cam]} title="Move the cam" watched={watched} />
+        <p className="combination-question" role="status">
+          {resting ? whole.window : 'Worked out again when the slider rests.'}
+        </p>
+        {moving.plots.map((plot) => (
+          <PlotView key={plot.id} plot={plot} />
+        ))}
+      </SubjectFrame>
+    </div>
+  );
+}
+
+const leastAnswers = ({ answers }: ValveRoomView): readonly AnswerRow[] =>
+  answers.filter(({ key }) => key.startsWith('valve-room@'));
+
+/** While the cam moves the doubt is not known: the word OUT stands where the limit is not kept, and none where it is. */
+const leastNow = ({ least }: ValveRoomMoving): readonly AnswerRow[] =>
+  least.map(({ kind, words, kept }) => ({
+    key: `valve-room@${kind}`,
+    name: `least room, ${kind}`,
+    value: words,
+    doubt: '',
+    limit: '',
+    origin: '',
+    ...(kept === false && { verdict: 'out' as const }),
+  }));
