@@ -38,7 +38,8 @@ function answerRow(one: AnsweredFigure, shownIn: ShownIn): AnswerRow {
     limit: limit === undefined ? '' : shownEnds(quantity, limit, shownIn),
     origin: limit?.from ?? '',
     ...near,
-    ...(one.inside !== undefined && { chance: chanceWords(one.inside) }),
+    // Without any doubt there is no chance to speak of.
+    ...(one.inside !== undefined && u !== 0 && { chance: chanceWords(one.inside) }),
   };
 }
 

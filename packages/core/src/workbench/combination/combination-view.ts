@@ -1,5 +1,6 @@
 /** The overview: every subject with its verdict, and what is tried on the scratch copy. */
 import type { Answered, AnsweredFigure, VerdictWord } from '../../assess/index.js';
+import { assessmentOf } from '../assessment.js';
 import type { Bench } from '../bench.js';
 import type { CombinationView, Scratch, SubjectId } from '../combination-views.js';
 import { worstVerdict } from '../finding-view.js';
@@ -7,6 +8,7 @@ import type { ShownIn } from '../measure-views.js';
 import type { Standing } from '../standings.js';
 import type { Caution } from '../views.js';
 import { decidedView } from './decided-view.js';
+import { isCombination } from './decision.js';
 import { scratchRows } from './scratch-rows.js';
 import { shownEnds, shownQuantity } from './shown.js';
 import { missingOf } from './subject.js';
@@ -87,25 +89,9 @@ function headlineWords(figures: readonly AnsweredFigure[], shownIn: ShownIn): st
   return `${name} ${range}${limit === undefined ? '' : `, ${shownEnds(quantity, limit, shownIn)} wanted`}`;
 }
 
-/** How far the combination has come, for the list of ways. */
+/** How far the combination has come, for the list of ways: worked out on its own page, because all subjects together take a while. */
 export function combinationStanding(bench: Bench): Standing {
-  const view = combinationView(bench, NOTHING_TRIED, { length: 'mm' });
-  const judged = view.subjects.filter(({ verdict }) => verdict !== undefined);
-  const count = (verdict: VerdictWord) => judged.filter((one) => one.verdict === verdict).length;
-  const parts = [
-    [count('out'), 'out'],
-    [count('near'), 'near'],
-    [count('in'), 'in'],
-    [count('no data'), 'without data'],
-  ] as const;
-  const words = parts.flatMap(([many, what]) => (many === 0 ? [] : [`${many} ${what}`]));
-  return {
-    progress: {
-      done: judged.length - count('no data'),
-      of: judged.length,
-      words: `Will these parts work together? ${words.join(', ')}`,
-    },
-    finished: false,
-  };
+  const choice = assessmentOf(bench).readings.choices.find(isCombination);
+  const words = choice === undefined ? 'Will these parts work together?' : `Decided: ${choice.words}`;
+  return { progress: { done: choice === undefined ? 0 : 1, of: 1, words }, finished: choice !== undefined };
 }
-const NOTHING_TRIED: Scratch = new Map();

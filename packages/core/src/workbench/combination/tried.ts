@@ -1,5 +1,5 @@
 /** All figures of a job with what is tried on the scratch copy, beside those without it. */
-import { type Makeup, makeupOf } from '../../assess/index.js';
+import { type GivenFigure, type Makeup, makeupOf } from '../../assess/index.js';
 import { assessmentOf } from '../assessment.js';
 import type { Bench } from '../bench.js';
 import { combinationReadings } from '../combination-readings.js';
@@ -33,4 +33,20 @@ export function triedOf(bench: Bench, scratch: Scratch): Tried {
   const tried = { ...makeup, before: before(bench) };
   ofScratch.set(bench, tried);
   return tried;
+}
+
+const hasty = new WeakMap<Tried, Tried>();
+
+/**
+ * The same figures as if each were sure, for the moment in which a hand moves a slider: values follow at once, doubts and chances when
+ * it rests. A figure without a stated doubt stays without, so that nothing is judged that must not be.
+ */
+export function asIfSure(tried: Tried): Tried {
+  const known = hasty.get(tried);
+  if (known !== undefined) return known;
+  const figures = new Map<string, GivenFigure>();
+  for (const [key, one] of tried.figures) figures.set(key, one.u === undefined || one.u === 0 ? one : { ...one, u: 0 });
+  const sure = { ...tried, figures };
+  hasty.set(tried, sure);
+  return sure;
 }

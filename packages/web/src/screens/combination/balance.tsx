@@ -1,18 +1,20 @@
 import { type SharesShown, sharesFigure, type TurningShown, turningForce } from '@gudgeon/core/drawing/combination';
-import { balanceView } from '@gudgeon/core/workbench';
-import { useMemo, useState } from 'react';
+import { balanceView, type Tried } from '@gudgeon/core/workbench';
+import { useCallback, useMemo, useState } from 'react';
 import { FigureView, useShownWidth } from '../../figures/index.js';
 import type { OpenJob } from '../../shell/index.js';
 import { PlaceChoice } from './place-choice.js';
 import { SubjectFrame } from './subject-frame.js';
 import { useCombination } from './use-combination.js';
+import { useMovingView } from './use-settled.js';
 
 /** Bobweights with each part's share, and what shakes over a turn of the crank. */
 export function Balance({ open }: { readonly open: OpenJob }) {
   const desk = useCombination(open);
   const { bench, tried, shownIn } = desk;
   const [pin, setPin] = useState('');
-  const view = useMemo(() => balanceView(bench, tried, shownIn), [bench, tried, shownIn]);
+  const make = useCallback((figures: Tried) => balanceView(bench, figures, shownIn), [bench, shownIn]);
+  const view = useMovingView(tried, make);
   const shown = view.pins.find(({ place }) => place.id === pin) ?? view.pins[0];
   return (
     <SubjectFrame desk={desk} view={view} after={view.turning.map((one) => <Turning key={one.title} shown={one} />)}>

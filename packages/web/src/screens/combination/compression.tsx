@@ -1,6 +1,6 @@
 import { stackFigure } from '@gudgeon/core/drawing/combination';
-import { type CompressionView, type CompressionWish, compressionView } from '@gudgeon/core/workbench';
-import { useMemo, useState } from 'react';
+import { type CompressionView, type CompressionWish, compressionView, type Tried } from '@gudgeon/core/workbench';
+import { useCallback, useMemo, useState } from 'react';
 import { FigureView, useShownWidth } from '../../figures/index.js';
 import type { OpenJob } from '../../shell/index.js';
 import { Answers } from './answers.js';
@@ -8,6 +8,7 @@ import { PlaceChoice } from './place-choice.js';
 import { RatioGoalForm } from './ratio-goal.js';
 import { SubjectFrame } from './subject-frame.js';
 import { useCombination } from './use-combination.js';
+import { useMovingView } from './use-settled.js';
 
 /** Compression built up part by part, cylinder by cylinder, and the way back from a wanted ratio. */
 export function Compression({ open }: { readonly open: OpenJob }) {
@@ -16,10 +17,12 @@ export function Compression({ open }: { readonly open: OpenJob }) {
   const [cylinder, setCylinder] = useState('');
   const [alone, setAlone] = useState(false);
   const [goal, setGoal] = useState<CompressionWish['goal']>();
-  const view = useMemo(
-    () => compressionView(bench, tried, shownIn, { cylinder: Number(cylinder), alone, ...(goal && { goal }) }),
-    [bench, tried, shownIn, cylinder, alone, goal],
+  const make = useCallback(
+    (figures: Tried) =>
+      compressionView(bench, figures, shownIn, { cylinder: Number(cylinder), alone, ...(goal && { goal }) }),
+    [bench, shownIn, cylinder, alone, goal],
   );
+  const view = useMovingView(tried, make);
   return (
     <SubjectFrame
       desk={desk}

@@ -1,8 +1,10 @@
 import { combinationSeen, proposeCombination } from '@gudgeon/core/workbench';
+import { useMemo } from 'react';
 import { ReasonForm } from '../../bench/index.js';
 import { usePerson } from '../../log/index.js';
 import { AskPerson } from '../../shell/index.js';
 import type { CombinationDesk } from './use-combination.js';
+import { useSettled } from './use-settled.js';
 
 interface DecideCombinationProps {
   readonly desk: CombinationDesk;
@@ -13,9 +15,14 @@ const USUAL = ['keeps everything that must hold', 'least metal removed', 'parts 
 /** Everything that will be recorded, then the reason. From then on the changed figures are those of the engine. */
 export function DecideCombination({ desk, done }: DecideCombinationProps) {
   const person = usePerson();
-  const { words, changes, answers } = combinationSeen(desk.bench, desk.scratch, desk.shownIn);
+  const { bench, shownIn } = desk;
+  const scratch = useSettled(desk.scratch);
+  const { words, changes, answers } = useMemo(
+    () => combinationSeen(bench, scratch, shownIn),
+    [bench, scratch, shownIn],
+  );
   const record = (reason: string) => {
-    const proposal = proposeCombination(desk.bench, desk.scratch, reason, desk.shownIn);
+    const proposal = proposeCombination(bench, scratch, reason, shownIn);
     if (desk.recorder.take(proposal, `Decided: ${words}`)) done();
   };
   if (person === '') return <AskPerson />;

@@ -1,9 +1,10 @@
-import { springsView } from '@gudgeon/core/workbench';
-import { useMemo, useState } from 'react';
+import { springsView, type Tried } from '@gudgeon/core/workbench';
+import { useCallback, useState } from 'react';
 import type { OpenJob } from '../../shell/index.js';
 import { PlaceChoice } from './place-choice.js';
 import { SubjectFrame } from './subject-frame.js';
 import { useCombination } from './use-combination.js';
+import { useMovingView } from './use-settled.js';
 
 const KINDS = ['intake', 'exhaust'] as const;
 
@@ -13,7 +14,11 @@ export function Springs({ open }: { readonly open: OpenJob }) {
   const { bench, tried, shownIn } = desk;
   const [kind, setKind] = useState<(typeof KINDS)[number]>('intake');
   const [valve, setValve] = useState('');
-  const view = useMemo(() => springsView(bench, tried, { kind, valve }, shownIn), [bench, tried, kind, valve, shownIn]);
+  const make = useCallback(
+    (figures: Tried) => springsView(bench, figures, { kind, valve }, shownIn),
+    [bench, kind, valve, shownIn],
+  );
+  const view = useMovingView(tried, make);
   return (
     <SubjectFrame desk={desk} view={view}>
       <fieldset className="plain row">
