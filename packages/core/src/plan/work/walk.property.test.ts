@@ -31,10 +31,9 @@ class Walk {
   readonly #settled = new Set<string>();
   readonly #chance: Chance;
   reopenings = 0;
-  constructor(
-    readonly plan: WorkPlan,
-    choices: readonly number[],
-  ) {
+  readonly plan: WorkPlan;
+  constructor(plan: WorkPlan, choices: readonly number[]) {
+    this.plan = plan;
     this.person = new Person(plan);
     this.#chance = new Chance(choices);
   }
