@@ -129,6 +129,25 @@ describe('the log on this device', () => {
     ]);
   });
 
+  it('sends an engine that was measured without a server in loads that a server takes', async () => {
+    const w = world();
+    w.server(false);
+    const sizes: number[] = [];
+    const append: Wires['append'] = (job, entries) => {
+      sizes.push(entries.length);
+      return w.wires.append(job, entries);
+    };
+    const store = jobStore('j', { ...w.wires, append });
+    store.reload();
+    await w.settle();
+    for (let n = 0; n < 450; n += 1) store.write({ kind: 'note', data: {} });
+    w.server(true);
+    for (let n = 0; n < 20; n += 1) await w.tick();
+    expect(w.log.length).toBe(450);
+    expect(store.get().waiting).toEqual([]);
+    expect(Math.max(...sizes)).toBe(200);
+  });
+
   it('records nothing where the device has no room, and says so', () => {
     const w = world();
     const store = jobStore('j', { ...w.wires, keepInOutbox: () => false });
