@@ -112,7 +112,8 @@ const graver = (one: VerdictWord | undefined, other: VerdictWord): VerdictWord =
  */
 export function heldAgainst(known: KnownSize, windows: readonly LimitWindow[], guardFactor: number): HeldAll {
   const ends = windows.length === 0 ? NONE : known.size.judged;
-  const held: Held[] = [];
+  const held = new Array<Held>(windows.length);
+  let at = 0;
   let asNew: VerdictWord | undefined;
   let use: VerdictWord | undefined;
   let worn = false;
@@ -121,7 +122,8 @@ export function heldAgainst(known: KnownSize, windows: readonly LimitWindow[], g
   for (const one of windows) {
     const found = judged(known, ends, one.window, guardFactor);
     const row = new HeldSize(one, found);
-    held.push(row);
+    held[at] = row;
+    at += 1;
     if (one.against === 'new') {
       asNew = graver(asNew, row.verdict);
       nearNew = nearer(nearNew, found);

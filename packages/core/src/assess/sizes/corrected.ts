@@ -3,7 +3,7 @@ import { deviation, mean } from '../../calc/metrology/index.js';
 import type { Engine } from '../../engine/index.js';
 import { quadrature } from '../../quantity/index.js';
 import type { FeatureKind, Readings, Slot, SlotReading } from '../model.js';
-import { Blend, type Blended, type Cause, causeOf } from './causes.js';
+import { Blend, type Blended, type Cause, causeOf, type ErrorSource } from './causes.js';
 import { type Gauge, Gauges } from './gauges.js';
 import { type Habits, USUAL_HABITS } from './usual-doubt.js';
 import { atReference, materialOf, type WarmPlace, Warmth } from './warmth.js';
@@ -75,19 +75,39 @@ export function correctedReading(
   taken: readonly SlotReading[],
 ): Corrected {
   if (taken.length > 1) return correctedRepeats(bench, spot, slot, name, taken);
-  const { gauge, value, shared, warm, cautions } = correctedOnce(bench, spot, taken[0]!);
-  const { single } = gauge;
-  return {
-    slot,
-    name,
-    taken,
-    value,
-    own: { key: slot, name, u: single },
-    shared,
-    warm,
-    allowed: LEAST_TWICE * single,
-    cautions,
-  };
+  return new OneReading(slot, name, taken, correctedOnce(bench, spot, taken[0]!));
+}
+
+/** A slot that was read once: it is its own cause of error. One is made for each reading of an engine. */
+class OneReading implements Corrected, ErrorSource {
+  readonly key: Slot;
+  readonly name: string;
+  readonly taken: readonly SlotReading[];
+  readonly value: number;
+  readonly u: number;
+  readonly shared: readonly Cause[];
+  readonly warm: readonly Cause[];
+  readonly cautions: readonly string[];
+
+  constructor(slot: Slot, name: string, taken: readonly SlotReading[], { gauge, value, shared, warm, cautions }: Once) {
+    this.key = slot;
+    this.name = name;
+    this.taken = taken;
+    this.value = value;
+    this.u = gauge.single;
+    this.shared = shared;
+    this.warm = warm;
+    this.cautions = cautions;
+  }
+  get slot(): Slot {
+    return this.key;
+  }
+  get own(): ErrorSource {
+    return this;
+  }
+  get allowed(): number {
+    return LEAST_TWICE * this.u;
+  }
 }
 
 function correctedRepeats(

@@ -1,7 +1,7 @@
 /** Sizes that the readings of one place give: mean, largest, out-of-round, taper. */
 import { senseOf } from '../features/index.js';
 import type { SizeRule } from '../model.js';
-import { type Formed, isRuleOf } from './forms.js';
+import { isRuleOf } from './forms.js';
 import {
   type FormedBy,
   figureAt,
@@ -16,9 +16,6 @@ import {
 export const ownSizes = (places: PlannedPlaces, limitsFor: LimitsFor): readonly FormedBy[] =>
   places.all.flatMap((place) => place.kind.sizes.flatMap((rule) => ownSize(place, rule, limitsFor) ?? []));
 
-const WHOLE: readonly number[] = [1];
-const asItIs = ([value]: readonly number[]): Formed => ({ value: value!, by: WHOLE });
-
 function ownSize(at: PlannedPlace, size: SizeRule, limitsFor: LimitsFor): FormedBy | undefined {
   const { kind, place } = at;
   const { property, title, form, stations } = size;
@@ -30,7 +27,6 @@ function ownSize(at: PlannedPlace, size: SizeRule, limitsFor: LimitsFor): Formed
   if (figure === undefined) return undefined;
   const way = wayOf({
     figures: [figure],
-    combine: asItIs,
     formula: figure.words,
     sources: shape === undefined ? SIZE : SHAPE,
     cautions: unusualRule(shape, rule),

@@ -26,8 +26,8 @@ export interface PlannedWay {
   readonly figures: readonly PlannedFigure[];
   /** How many readings it needs. */
   readonly needed: number;
-  /** The size from the values of the figures, and its change for one unit of each. */
-  readonly combine: (values: readonly number[]) => Formed;
+  /** The size from the values of the figures, and its change for one unit of each; absent where the one figure is the size. */
+  readonly combine?: (values: readonly number[]) => Formed;
   readonly formula: string;
   readonly sources: readonly string[];
   readonly cautions: readonly string[];

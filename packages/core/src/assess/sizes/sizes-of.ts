@@ -134,13 +134,14 @@ const missingSlots = ({ figures }: PlannedWay, read: Read): readonly Slot[] =>
 
 function wholeEntry(planned: PlannedSize, way: PlannedWay, read: Read): SizeEntry {
   const figures = way.figures.map((figure) => readFigure(figure, read));
-  const { value, by } = way.combine(figures.length === 1 ? [figures[0]!.value] : figures.map((figure) => figure.value));
+  const { value, by } = way.combine?.(figures.map((figure) => figure.value)) ?? { value: figures[0]!.value, by: WHOLE };
   const size = new FormedSize({ planned, way, figures, value, by });
   const worst = worstRepeats(figures);
   if (worst === undefined) return { planned, size, missing: NONE, needed: way.needed };
   return { planned, size, missing: NONE, needed: way.needed, disagreement: disagreementOf(value, worst) };
 }
 const NONE: readonly Slot[] = [];
+const WHOLE: readonly number[] = [1];
 
 function readFigure(planned: PlannedFigure, read: Read): ReadFigure {
   const here = read[planned.place.at]!.by;
