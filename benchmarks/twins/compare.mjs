@@ -26,7 +26,7 @@ export function need(name, packages, command, ...args) {
 /** Runs a twin and reads the line of JSON that it prints. */
 export function askTwin(command, args, given) {
   const run = spawnSync(command, args, { input: given === undefined ? '' : JSON.stringify(given), encoding: 'utf8' });
-  if (run.status !== 0) throw new Error(`${command} failed: ${run.error ?? run.stderr}`);
+  if (run.status !== 0) throw new Error(`${command} failed: ${run.error ?? (run.stderr || run.signal)}`);
   return JSON.parse(run.stdout);
 }
 

@@ -44,6 +44,8 @@ try:
         times.append((time.perf_counter() - start) * 1000)
     total = sum(value for row in sheet.getCellRangeByName(given["sum"]).getDataArray() for value in row)
     book.close(True)
-    print(json.dumps({"ms": sorted(times)[len(times) // 2], "total": total}))
+    print(json.dumps({"ms": sorted(times)[len(times) // 2], "total": total}), flush=True)
 finally:
     office.terminate()
+# The answer is out. The bridge to an office that is going down can take the interpreter with it on its way out.
+os._exit(0)

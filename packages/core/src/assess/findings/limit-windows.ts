@@ -9,7 +9,7 @@ export interface LimitWindow {
   readonly limit: InspectionLimit;
   readonly window: Window<number>;
   /** That end of the new window which a wear limit says nothing about. */
-  readonly openEnd?: Window<number>;
+  readonly openEnd: Window<number> | undefined;
 }
 
 function windowsOf(limits: readonly InspectionLimit[], sense: PlannedSize['sense']): readonly LimitWindow[] {
@@ -18,17 +18,18 @@ function windowsOf(limits: readonly InspectionLimit[], sense: PlannedSize['sense
     const fresh = newWindow(limit);
     const worn = wearWindow(limit, sense, fresh ?? anyNew);
     const windows: LimitWindow[] = [];
-    if (fresh !== undefined) windows.push({ against: 'new', limit, window: fresh });
-    if (worn !== undefined) windows.push({ against: 'wear', limit, window: worn, ...openEnd(worn, fresh ?? anyNew) });
+    if (fresh !== undefined) windows.push({ against: 'new', limit, window: fresh, openEnd: undefined });
+    if (worn !== undefined)
+      windows.push({ against: 'wear', limit, window: worn, openEnd: openEnd(worn, fresh ?? anyNew) });
     return windows;
   });
 }
 
-function openEnd(worn: Window<number>, fresh: Window<number> | undefined): Pick<LimitWindow, 'openEnd'> {
+function openEnd(worn: Window<number>, fresh: Window<number> | undefined): LimitWindow['openEnd'] {
   const low = worn.low === undefined ? fresh?.low : undefined;
   const high = worn.high === undefined ? fresh?.high : undefined;
-  if (low === undefined && high === undefined) return {};
-  return { openEnd: { ...(low !== undefined && { low }), ...(high !== undefined && { high }) } };
+  if (low === undefined && high === undefined) return undefined;
+  return { ...(low !== undefined && { low }), ...(high !== undefined && { high }) };
 }
 
 /** The windows in which a size is held. */

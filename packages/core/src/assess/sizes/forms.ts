@@ -19,7 +19,7 @@ export interface FittedForm {
   readonly stations: readonly number[];
   /** Of a shape: places in the list of its readings, a list for each direction from the first height to the last. */
   readonly columns: readonly (readonly number[])[];
-  readonly rule?: RoundRule | TaperRule;
+  readonly rule: RoundRule | TaperRule | undefined;
   /** Of a mean and of one reading: the same weight for each. */
   readonly even: readonly number[];
   /** In words, for the working: "mean of 6"; empty for one reading as it stands. */
@@ -76,6 +76,7 @@ export const evenForm = (form: Form, count: number): FittedForm => ({
   form,
   stations: [],
   columns: [],
+  rule: undefined,
   even: new Array<number>(count).fill(1 / count),
   words: '',
 });

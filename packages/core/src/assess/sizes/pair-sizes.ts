@@ -85,7 +85,7 @@ function plannedWay(way: PairWay, figures: readonly (PlannedFigure | undefined)[
     formula: way.formula,
     sources: way.sources,
     cautions: way.cautions ?? [],
-    ...(way.negative !== undefined && { negative: way.negative }),
+    negative: way.negative,
     ...(way.ends !== undefined && { ends: way.ends }),
   });
 }

@@ -25,7 +25,14 @@ export function plannedSizes(engine: Engine, plan: InspectionPlan, limitsFor: Li
   return { places: places.all, sizes: [...sizes.values()].map(withPlaces) };
 }
 
-const withPlaces = (size: FormedBy): PlannedSize => ({
-  ...size,
-  places: [...new Set(size.ways.flatMap((way) => way.figures.map(({ place }) => place.at)))],
+const withPlaces = ({ key, property, place, title, measured, sense, ways, limits }: FormedBy): PlannedSize => ({
+  key,
+  property,
+  place,
+  title,
+  measured,
+  sense,
+  ways,
+  places: [...new Set(ways.flatMap((way) => way.figures.map((figure) => figure.place.at)))],
+  limits,
 });

@@ -1,4 +1,7 @@
-/** The sizes of a plan before anything is read: what depends on the sheet alone is worked out once for it. */
+/**
+ * The sizes of a plan before anything is read: what depends on the sheet alone is worked out once for it. Thousands of these are looked at
+ * with every reading: each kind of object has all its fields always, and in one order, so that looking at them is quick.
+ */
 import type { Engine, InspectionLimit } from '../../engine/index.js';
 import { slotOf } from '../features/index.js';
 import type { FeatureKind, InspectionPlan, Measured, Place, Slot, Station } from '../model.js';
@@ -13,7 +16,7 @@ export interface PlannedPlace {
   readonly place: Place;
   readonly slots: readonly { readonly slot: Slot; readonly name: string }[];
   /** Where the sheet does not say what the part is made of: what is taken. */
-  readonly assumed?: string;
+  readonly assumed: string | undefined;
 }
 /** A figure of one place, as a size needs it. */
 export interface PlannedFigure extends FittedForm {
@@ -27,14 +30,14 @@ export interface PlannedWay {
   /** How many readings it needs. */
   readonly needed: number;
   /** The size from the values of the figures, and its change for one unit of each; absent where the one figure is the size. */
-  readonly combine?: (values: readonly number[]) => Formed;
+  readonly combine: ((values: readonly number[]) => Formed) | undefined;
   readonly formula: string;
   readonly sources: readonly string[];
   readonly cautions: readonly string[];
   /** What it says of a size below nothing, which no parts can have. */
-  readonly negative?: string;
+  readonly negative: string | undefined;
   /** The smallest and the largest reading are judged, not their mean: a bore worn past its limit at the top is worn past it. */
-  readonly ends?: boolean;
+  readonly ends: boolean;
 }
 export interface PlannedSize {
   readonly key: string;
@@ -62,9 +65,17 @@ export interface PlannedSizes {
 export type LimitsFor = (property: string, place: Place) => readonly InspectionLimit[];
 
 export const keyOf = (property: string, place: string): string => `${property}@${place}`;
-export const wayOf = (way: Omit<PlannedWay, 'needed'>): PlannedWay => ({
-  ...way,
-  needed: way.figures.reduce((sum, { stations }) => sum + stations.length, 0),
+type Way = Pick<PlannedWay, 'figures' | 'formula' | 'sources' | 'cautions'> &
+  Partial<Pick<PlannedWay, 'combine' | 'negative' | 'ends'>>;
+export const wayOf = ({ figures, combine, formula, sources, cautions, negative, ends = false }: Way): PlannedWay => ({
+  figures,
+  needed: figures.reduce((sum, { stations }) => sum + stations.length, 0),
+  combine,
+  formula,
+  sources,
+  cautions,
+  negative,
+  ends,
 });
 
 /** The places of a plan by feature and id. */
@@ -80,7 +91,7 @@ export class PlannedPlaces {
       for (const place of places) {
         const assumed = usualMaterial(engine, kind);
         const slots = slotsAt(kind, place);
-        const planned = { at: all.length, kind, place, slots, ...(assumed !== undefined && { assumed }) };
+        const planned = { at: all.length, kind, place, slots, assumed };
         all.push(planned);
         this.#byKey.set(`${kind.id}/${place.id}`, planned);
       }
@@ -122,5 +133,7 @@ export function figureAt(
   const all = stations.map((_, at) => at);
   const picked = only === undefined ? all : all.filter((at) => only(stations[at]!));
   const fitted = fitForm(form, stations, picked.length === 0 ? all : picked, rule);
-  return fitted && { ...fitted, place, name };
+  if (fitted === undefined) return undefined;
+  const { columns, even, words } = fitted;
+  return { form, stations: fitted.stations, columns, rule: fitted.rule, even, words, place, name };
 }

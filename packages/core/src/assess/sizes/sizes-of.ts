@@ -7,13 +7,13 @@ import { FormedSize, type ReadFigure } from './size.js';
 
 export interface SizeEntry {
   readonly planned: PlannedSize;
-  readonly size?: FormedSize;
+  readonly size: FormedSize | undefined;
   /** Slots still to read; empty with a size. */
   readonly missing: readonly Slot[];
   /** How many slots it needs in all. */
   readonly needed: number;
   /** Repeats of a slot that differ by more than they may. */
-  readonly disagreement?: Disagreement;
+  readonly disagreement: Disagreement | undefined;
 }
 /** The size as each repeat of the slot that differs most would give it, and how far they may differ. */
 export interface Disagreement {
@@ -115,7 +115,8 @@ function entryOf(planned: PlannedSize, read: Read): SizeEntry {
     if (missing === 0) return wholeEntry(planned, way, read);
     if (best === undefined || missing / way.needed < best.missing / best.way.needed) best = { way, missing };
   }
-  return { planned, missing: missingSlots(best!.way, read), needed: best!.way.needed };
+  const { way } = best!;
+  return { planned, size: undefined, missing: missingSlots(way, read), needed: way.needed, disagreement: undefined };
 }
 
 function missingIn({ figures }: PlannedWay, read: Read): number {
@@ -137,8 +138,8 @@ function wholeEntry(planned: PlannedSize, way: PlannedWay, read: Read): SizeEntr
   const { value, by } = way.combine?.(figures.map((figure) => figure.value)) ?? { value: figures[0]!.value, by: WHOLE };
   const size = new FormedSize({ planned, way, figures, value, by });
   const worst = worstRepeats(figures);
-  if (worst === undefined) return { planned, size, missing: NONE, needed: way.needed };
-  return { planned, size, missing: NONE, needed: way.needed, disagreement: disagreementOf(value, worst) };
+  const disagreement = worst === undefined ? undefined : disagreementOf(value, worst);
+  return { planned, size, missing: NONE, needed: way.needed, disagreement };
 }
 const NONE: readonly Slot[] = [];
 const WHOLE: readonly number[] = [1];
