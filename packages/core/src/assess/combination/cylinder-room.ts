@@ -93,7 +93,8 @@ function gasketOf(look: Look): number | undefined {
   return discVolume(bore as Length, thickness as Length);
 }
 
-function creviceOf(look: Look, bore: Length | undefined): number | undefined {
+/** Crevice as given, else from the land above the top ring. */
+export function creviceOf(look: Look, bore: Length | undefined): number | undefined {
   const volume = look.read('crevice-volume');
   if (volume !== undefined) return volume;
   const diameter = look.read('land-diameter') as Length | undefined;

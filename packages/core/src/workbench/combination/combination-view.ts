@@ -53,7 +53,15 @@ function standingOf(
 ): { readonly verdict?: VerdictWord; readonly words: string } {
   const answer = answerOfSubject(bench, tried, id);
   if (answer === undefined) return { words: '' };
-  return { verdict: verdictOf(answer), words: wordsOf(id, answer, shownIn) };
+  return { verdict: standing(id, answer), words: wordsOf(id, answer, shownIn) };
+}
+
+/** What is not known is not good: beside the number that the subject is about, no lesser one makes it so. */
+function standing(id: SubjectId, answer: Answered): VerdictWord {
+  const worst = verdictOf(answer);
+  const headline = HEADLINES[id];
+  const known = headline === undefined || answer.figures.some(({ key }) => key === headline);
+  return worst === 'in' && !known ? 'no data' : worst;
 }
 
 /** The worst of what is held against a limit. Without any limit or number there is no verdict: no data is not good. */

@@ -43,7 +43,7 @@ export function RatioGoalForm({ view, shownIn, set }: RatioGoalFormProps) {
       <form className="stack" onSubmit={solve} noValidate>
         <div className="goal-fields">
           <ChoiceField
-            name="Wanted"
+            name="Which ratio is wanted"
             value={which}
             choices={[
               ['ratio', 'compression ratio'],
@@ -51,7 +51,7 @@ export function RatioGoalForm({ view, shownIn, set }: RatioGoalFormProps) {
             ]}
             set={setWhich}
           />
-          <TextField name="to be" value={text} set={setText} figure />
+          <TextField name="Ratio wanted" value={text} set={setText} figure />
           <TextField
             name={`with a quench of (${shownWay('length', shownIn).unit})`}
             value={quench}

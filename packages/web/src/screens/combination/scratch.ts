@@ -73,9 +73,19 @@ function keepSoon(job: string, now: () => Scratch): void {
   window.clearTimeout(waiting.get(job));
   waiting.set(
     job,
-    window.setTimeout(() => write(job, now()), REST),
+    window.setTimeout(() => {
+      waiting.delete(job);
+      write(job, now());
+    }, REST),
   );
 }
+// A page that is left or loaded anew while a slider still moves keeps its last place.
+window.addEventListener('pagehide', () => {
+  for (const [job, timer] of waiting) {
+    window.clearTimeout(timer);
+    write(job, scratchOf(job).get());
+  }
+});
 function write(job: string, scratch: Scratch): void {
   try {
     if (scratch.size === 0) sessionStorage.removeItem(place(job));

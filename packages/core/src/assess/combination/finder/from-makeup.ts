@@ -1,6 +1,7 @@
 /** What is fixed and what is wanted, out of the figures at hand: those of the sheet, the worksheets and the person. */
 import type { ValveKind } from '../../../engine/index.js';
-import { deckOf } from '../cylinder-room.js';
+import type { Length } from '../../../quantity/index.js';
+import { creviceOf, deckOf } from '../cylinder-room.js';
 import { bankFromVertical } from '../intake-face.js';
 import { computed, Look } from '../look.js';
 import { figure, type Spot } from '../makeup.js';
@@ -101,7 +102,10 @@ const otherRoom = (makeup: Makeup, number: number): Size =>
   sizeBy(
     makeup,
     number,
-    (look) => look.planned('crevice-volume') + look.planned('pocket-volume') + look.planned('other-volume'),
+    (look) =>
+      (creviceOf(look, look.read('bore') as Length | undefined) ?? 0) +
+      look.planned('pocket-volume') +
+      look.planned('other-volume'),
   ) ?? 0;
 
 /** A size that is made of several figures, with the doubt that they bring. */

@@ -1,0 +1,148 @@
+/** The search from form to scratch copy, on the invented Quernside V8. */
+import { describe, expect, it } from 'vitest';
+import { advance, answerOf, beginSearch, chancesOf, type FinderInput } from '../../assess/combination/finder/index.js';
+import { engineOf, Scribe, SHEETS } from '../bench.suite.js';
+import type { Scratch } from '../combination-views.js';
+import {
+  chancesView,
+  compressionView,
+  type FindForm,
+  findInput,
+  firstForm,
+  foundAsScratch,
+  foundView,
+  openBench,
+  proposeFigure,
+  type Tried,
+  triedOf,
+  wantedRows,
+} from '../index.js';
+
+const MM = { length: 'mm' } as const;
+const INCH = { length: 'in' } as const;
+const v8 = engineOf(SHEETS.v8);
+const bench = openBench(v8, []);
+const NOTHING: Scratch = new Map();
+const tried = triedOf(bench, NOTHING);
+const form = firstForm(tried, MM);
+
+function inputOf(given: FindForm, shownIn: typeof MM | typeof INCH = MM, figures: Tried = tried): FinderInput {
+  const input = findInput(figures, given, shownIn);
+  if (!input.ok) throw new Error(input.fault);
+  return input.value;
+}
+/** `asked`: limits of the test's own, beside those of the sheet. */
+function find(given: FindForm, figures: Tried = tried, asked: FinderInput['wanted'] = {}) {
+  const input = inputOf(given, MM, figures);
+  const begun = beginSearch({ ...input, wanted: { ...input.wanted, ...asked } });
+  if (!begun.ok) throw new Error('refused');
+  while (!advance(begun.value, 1e6).done);
+  return answerOf(begun.value);
+}
+const refusal = (given: FindForm) => {
+  const input = findInput(tried, given, MM);
+  return input.ok ? '' : input.fault;
+};
+
+describe('the form of a search', () => {
+  it('begins with the gaskets of the stock and cuts down to what may be left', () => {
+    expect(form.gaskets).toMatchObject({ on: true, stock: ['gasket', 'gasket-thick'] });
+    expect(Number(form.deckCut.limit)).toBeLessThanOrEqual(0.3);
+    expect(wantedRows(tried, MM)).toContainEqual({ name: 'ratio', title: 'compression ratio', words: '8.60 to 9.10' });
+  });
+  it('asks the same in inches', () => {
+    const inches = inputOf(firstForm(tried, INCH), INCH);
+    // 0.002 in steps
+    expect(inches.offer.headCut?.step).toBeCloseTo(0.0000508, 12);
+  });
+  it('leaves out a limit that is waived this time', () => {
+    expect(inputOf({ ...form, waived: ['ratio'] }).wanted.ratio).toBeUndefined();
+    expect(inputOf(form).wanted.ratio).toEqual({ low: 8.6, high: 9.1 });
+  });
+  it.each([
+    ['a cut in words', { headCut: { ...form.headCut, limit: 'deep' } }, 'head cut, at most'],
+    ['a price below 0', { headCut: { ...form.headCut, price: '-3' } }, 'head cut: a price is a number, 0 or more.'],
+    ['no gasket at all', { gaskets: { on: true, stock: [], others: '' } }, 'head gasket: choose one'],
+    [
+      'a piston without sizes',
+      { pistons: { on: true, rows: [{ name: '', height: '', crown: '', price: '' }] } },
+      'piston',
+    ],
+  ])('refuses %s by name', (_, part, words) => {
+    expect(refusal({ ...form, ...part })).toContain(words);
+  });
+  it('refuses a search with nothing to choose', () => {
+    const closed = {
+      ...form,
+      gaskets: { ...form.gaskets, on: false },
+      deckCut: { ...form.deckCut, on: false },
+      headCut: { ...form.headCut, on: false },
+      camAdvance: { ...form.camAdvance, on: false },
+    };
+    expect(refusal(closed)).toContain('Open at least one choice');
+  });
+});
+
+describe('what was found', () => {
+  const answer = find(form);
+  const view = foundView(answer, MM);
+
+  it('stands in three orders, each with its parts and figures in words', () => {
+    expect(view.rankings.map(({ name }) => name)).toEqual(['least-metal', 'least-cost', 'most-margin']);
+    const [first] = view.rankings[0]!.combinations;
+    expect(first?.parts.map(({ name }) => name)).toEqual(['head gasket', 'deck cut', 'head cut', 'cam advance']);
+    expect(first?.words).toMatch(/metal.*; .*price.*; least margin \d+ %/);
+    expect(first?.figures.every(({ verdict }) => verdict === 'in' || verdict === 'near')).toBe(true);
+  });
+
+  it('gives on the scratch copy the ratio that the search named', () => {
+    for (const { combination, figures } of view.rankings.flatMap(({ combinations }) => combinations)) {
+      const scratch = new Map(foundAsScratch(tried, combination));
+      const { cylinders } = compressionView(bench, triedOf(bench, scratch), MM, {});
+      const named = figures.find(({ key }) => key === 'ratio@1')!;
+      expect(cylinders[0]!.value).toBe(named.value);
+    }
+  });
+
+  it('carries a deck clearance that was measured along with another piston', () => {
+    const scribe = new Scribe(v8);
+    const stated = proposeFigure(scribe.bench, { key: 'deck-clearance', text: '0.45', why: 'depth micrometer' }, MM);
+    if (!stated.ok) throw new Error(stated.fault);
+    for (const entry of stated.value) scribe.append(entry);
+    const measured = triedOf(scribe.bench, NOTHING);
+    const pistons = { on: true, rows: [{ name: 'lower', height: '35.42', crown: '3.8', price: '' }] };
+    const answer = find({ ...form, pistons, waived: ['ratio', 'quench'] }, measured, { ratio: { low: 5, high: 15 } });
+    const [first] = foundView(answer, MM).rankings[0]!.combinations;
+    const scratch = new Map(foundAsScratch(measured, first!.combination));
+    expect(scratch.get('deck-clearance@1')).toBeDefined();
+    const { cylinders } = compressionView(scribe.bench, triedOf(scribe.bench, scratch), MM, {});
+    expect(cylinders[0]!.value).toBe(first!.figures.find(({ key }) => key === 'ratio@1')!.value);
+  });
+
+  it('has a chance for each limit and for all together', () => {
+    const [first] = view.rankings[0]!.combinations;
+    const chances = chancesOf(inputOf(form), first!.combination.picked, { trials: 200 });
+    if (!chances.ok) throw new Error('refused');
+    const told = chancesView(first!.figures, chances.value);
+    expect(told.together).toMatch(/^(over |under )?\d+ %$/);
+    expect(told.figures.every(({ chance }) => chance !== undefined)).toBe(true);
+  });
+
+  it('says what blocks where nothing fits', () => {
+    const high = triedOf(
+      bench,
+      new Map([
+        ['ratio-least', 9.9],
+        ['ratio-most', 10.2],
+      ]),
+    );
+    const input = findInput(high, form, MM);
+    const begun = input.ok ? beginSearch(input.value) : undefined;
+    if (!begun?.ok) throw new Error('refused');
+    while (!advance(begun.value, 1e6).done);
+    const blocked = foundView(answerOf(begun.value), MM);
+    expect(blocked.words[0]).toMatch(/^None of \d+ combinations keeps everything\.$/);
+    expect(blocked.rankings.every(({ combinations }) => combinations.length === 0)).toBe(true);
+    expect(blocked.words.length).toBeGreaterThan(1);
+  });
+});
