@@ -155,7 +155,7 @@ describe('the scratch copy', () => {
     expect(combinationStanding(scribe.bench)).toMatchObject({ finished: false });
     const scratch = trying(['gasket-thickness', mm(1.45)], ['head-cut', mm(0.3)]);
     const { answers } = combinationSeen(scribe.bench, scratch, MM);
-    const ratio = answers.find(({ name }) => name === 'compression ratio, cylinder 1')!;
+    const ratio = answers.find(({ name }) => name === 'compression ratio')!;
     expect(proposeCombination(scribe.bench, NOTHING, 'why not', MM)).toMatchObject({ ok: false });
     expect(proposeCombination(scribe.bench, scratch, ' ', MM)).toMatchObject({ ok: false });
     write(scribe, proposeCombination(scribe.bench, scratch, 'least metal', MM));
@@ -167,11 +167,20 @@ describe('the scratch copy', () => {
       differs: [],
     });
     const now = compressionView(scribe.bench, triedOf(scribe.bench, NOTHING), MM, {});
-    expect(ratio.text).toContain(now.cylinders[0]!.value);
+    // All eight are alike on a sheet without readings.
+    expect(ratio.text).toBe(`${now.cylinders[0]!.value}: 8 ${now.cylinders[0]!.verdict}`);
     expect(now.inputs.find(({ key }) => key === 'head-cut')).toMatchObject({ value: '0.300', origin: 'stated' });
     expect(combinationStanding(scribe.bench)).toMatchObject({ finished: true });
     // Fit asks for no such decision, and does not take it for one that is gone.
     expect(fitView(scribe.bench, MM).decisions.some(({ id }) => id === 'combination')).toBe(false);
+  });
+
+  it('tells cylinders that get the same cut together', () => {
+    const cut = [1, 3, 5, 7].map((number) => [`head-cut@${number}`, mm(0.1)] as const);
+    expect(combinationSeen(bench, new Map(cut), MM)).toMatchObject({
+      words: 'head cut, cylinders 1, 3, 5, 7 0.100 mm',
+      changes: [{ name: 'head cut, cylinders 1, 3, 5, 7', text: '0.100 mm (was 0.000 mm)' }],
+    });
   });
 
   it('says what is computed otherwise once another figure is stated', () => {
@@ -180,7 +189,7 @@ describe('the scratch copy', () => {
     write(scribe, proposeFigure(scribe.bench, { key: 'chamber-volume', text: '66', why: 'burette' }, MM));
     const { differs } = combinationView(scribe.bench, NOTHING, MM).decided!;
     expect(differs.length).toBeGreaterThan(0);
-    expect(differs[0]).toMatch(/^compression ratio, cylinder 1: \d\.\d\d.* when it was decided, \d\.\d\d.* now$/);
+    expect(differs[0]).toMatch(/^compression ratio: \d\.\d\d.* when it was decided, \d\.\d\d.* now$/);
     // Shown in inches the same is told: only figures that differ count, not the unit.
     expect(combinationView(scribe.bench, NOTHING, INCH).decided!.differs.length).toBe(differs.length);
   });

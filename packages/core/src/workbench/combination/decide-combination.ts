@@ -3,11 +3,12 @@ import { figureKind, figureParts } from '../../engine/index.js';
 import { done, formatQuantity, parseQuantity, refused } from '../../quantity/index.js';
 import { FIGURE_UNITS, type NewEntry, type StatedReading } from '../../record/index.js';
 import type { Bench } from '../bench.js';
-import type { Scratch } from '../combination-views.js';
+import type { CombinationView, Scratch } from '../combination-views.js';
 import type { ShownIn } from '../measure-views.js';
 import { type Proposal, propose } from '../propose.js';
 import { WAS } from './decided-view.js';
 import { COMBINATION } from './decision.js';
+import { titleOfFigure } from './inputs.js';
 import { scratchRows } from './scratch-rows.js';
 import { seenAnswers } from './seen-answers.js';
 import { shownWay } from './shown.js';
@@ -16,15 +17,35 @@ import { triedOf } from './tried.js';
 /** What is about to be recorded, as the person sees it. */
 export function combinationSeen(bench: Bench, scratch: Scratch, shownIn: ShownIn) {
   const tried = triedOf(bench, scratch);
-  const changes = scratchRows(tried, scratch, shownIn);
+  const changes = changesOf(scratchRows(tried, scratch, shownIn));
   return {
     words: changes.map(({ title, now }) => `${title} ${now}`).join(', '),
-    changes: changes.map(({ title, now, was }) => ({
-      name: title,
-      text: `${now}${WAS}${was === '' ? 'not known' : was})`,
-    })),
+    changes: changes.map(({ title, now, was }) => ({ name: title, text: `${now}${WAS}${was})` })),
     answers: seenAnswers(bench, tried, shownIn),
   };
+}
+
+interface Change {
+  readonly title: string;
+  readonly now: string;
+  readonly was: string;
+}
+/** Cylinders that get the same are told together: "head cut, cylinders 1, 3, 5, 7". */
+function changesOf(rows: CombinationView['scratch']): readonly Change[] {
+  const groups = new Map<string, (typeof rows)[number][]>();
+  for (const row of rows) {
+    const { key, place } = figureParts(row.key);
+    const group = /^\d+$/.test(place ?? '') ? `${key} ${row.now}` : row.key;
+    groups.set(group, [...(groups.get(group) ?? []), row]);
+  }
+  return [...groups.values()].map((group): Change => {
+    const [first] = group;
+    const { key } = figureParts(first!.key);
+    const places = group.map((row) => figureParts(row.key).place);
+    const title = group.length === 1 ? first!.title : `${titleOfFigure(key)}, cylinders ${places.join(', ')}`;
+    const was = [...new Set(group.map((row) => (row.was === '' ? 'not known' : row.was)))].join(', ');
+    return { title, now: first!.now, was };
+  });
 }
 
 /** The entries for a decision on what is tried: the decision itself, then every changed figure. Refused without a change or a reason. */

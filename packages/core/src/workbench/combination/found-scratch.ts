@@ -3,6 +3,7 @@
 import { type FoundCombination, fixedFrom, type Option, sizeValue } from '../../assess/combination/finder/index.js';
 import { figure } from '../../assess/index.js';
 import { figureKey } from '../../engine/index.js';
+import { PLANNED } from './planned.js';
 import type { Tried } from './tried.js';
 
 type Figures = readonly (readonly [key: string, value: number])[];
@@ -23,7 +24,6 @@ function differs(tried: Tried, key: string, value: number): boolean {
 }
 /** Where no work is planned there is none; of a part that is not known every size is another. */
 const nothing = (key: string): number => (PLANNED.has(key) ? 0 : Number.NaN);
-const PLANNED: ReadonlySet<string> = new Set(['deck-cut', 'head-cut', 'cam-advance']);
 
 function figuresOf(tried: Tried, choice: string, { sizes }: Option): Figures {
   const [kind, bank] = choice.split('@');

@@ -4,6 +4,7 @@ import { type FigureKindOf, figureKind, figureParts, valveOfKey } from '../../en
 import { fromUnit, type QuantityKind, toUnit } from '../../quantity/index.js';
 import type { InputView } from '../combination-views.js';
 import type { ShownIn } from '../measure-views.js';
+import { PLANNED } from './planned.js';
 import { shownNumber, shownWay } from './shown.js';
 import { sliderEnds, sliderStep } from './slider-ends.js';
 import type { Tried } from './tried.js';
@@ -29,15 +30,6 @@ export function titleOfFigure(key: string): string {
   if (place === undefined) return title;
   return `${title}, ${/^\d+$/.test(place) ? `cylinder ${place}` : place.replaceAll('-', ' ')}`;
 }
-
-/** Work that is still to be done: where none is planned there is none. */
-const PLANNED: ReadonlySet<string> = new Set([
-  'head-cut',
-  'deck-cut',
-  'spring-shim',
-  'cam-advance',
-  'intake-gasket-change',
-]);
 
 /** The inputs of a subject in the order of the keys. Keys of no figure are left out. */
 export function inputViews(tried: Tried, wishes: readonly InputWish[], shownIn: ShownIn): readonly InputView[] {

@@ -4,6 +4,7 @@ import { figureKind, figureParts } from '../../engine/index.js';
 import type { CombinationView, Scratch } from '../combination-views.js';
 import type { ShownIn } from '../measure-views.js';
 import { spotOfPlace, titleOfFigure } from './inputs.js';
+import { PLANNED } from './planned.js';
 import { shownEnds, shownQuantity } from './shown.js';
 import type { Tried } from './tried.js';
 
@@ -34,6 +35,6 @@ function wasWords({ before, engine }: Tried, key: string, shownIn: ShownIn): str
   const [least, most] = [Math.min(...each), Math.max(...each)];
   if (kind !== undefined && !kind.choices && each.length > 0 && most > least)
     return shownEnds(kind.quantity, { low: least, high: most }, shownIn);
-  const value = each[0] ?? one?.value;
+  const value = each[0] ?? one?.value ?? (PLANNED.has(parts.key) ? 0 : undefined);
   return value === undefined ? '' : figureWords(key, value, shownIn);
 }
