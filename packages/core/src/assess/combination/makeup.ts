@@ -95,13 +95,28 @@ function best(makeup: Makeup, key: string, spot: Spot | undefined): GivenFigure 
   );
 }
 
-/** Valves of one kind that have a figure of their own, by key: `3-intake-1`. */
-export function valvesWith(makeup: Makeup, key: string, kind: ValveKind): readonly GivenFigure[] {
-  return [...makeup.figures.values()].filter((one) => {
-    const parts = figureParts(one.key);
-    return parts.key === key && (parts.place?.includes(`-${kind}-`) ?? false);
-  });
+const OF_VALVES = new WeakMap<Makeup, ReadonlyMap<string, readonly GivenFigure[]>>();
+
+/** Figures of single valves by key and kind, sorted once: every figure of a spring asks for them. */
+function ofValves(makeup: Makeup): ReadonlyMap<string, readonly GivenFigure[]> {
+  const known = OF_VALVES.get(makeup);
+  if (known !== undefined) return known;
+  const sorted = new Map<string, GivenFigure[]>();
+  for (const one of makeup.figures.values()) {
+    const { key, place } = figureParts(one.key);
+    const kind = place === undefined ? undefined : /-(intake|exhaust)-/.exec(place)?.[1];
+    if (kind === undefined) continue;
+    const list = sorted.get(`${key} ${kind}`);
+    if (list === undefined) sorted.set(`${key} ${kind}`, [one]);
+    else list.push(one);
+  }
+  OF_VALVES.set(makeup, sorted);
+  return sorted;
 }
+
+/** Valves of one kind that have a figure of their own, by key: `3-intake-1`. */
+export const valvesWith = (makeup: Makeup, key: string, kind: ValveKind): readonly GivenFigure[] =>
+  ofValves(makeup).get(`${key} ${kind}`) ?? [];
 
 function meanOfKind(makeup: Makeup, key: string, kind: ValveKind): GivenFigure | undefined {
   const own = valvesWith(makeup, key, kind);

@@ -168,7 +168,7 @@ describe('the scratch copy', () => {
     });
     const now = compressionView(scribe.bench, triedOf(scribe.bench, NOTHING), MM, {});
     // All eight are alike on a sheet without readings.
-    expect(ratio.text).toBe(`${now.cylinders[0]!.value}: 8 ${now.cylinders[0]!.verdict}`);
+    expect(ratio.text).toBe(`${now.cylinders[0]!.value}: ${now.cylinders[0]!.verdict?.toUpperCase()}`);
     expect(now.inputs.find(({ key }) => key === 'head-cut')).toMatchObject({ value: '0.300', origin: 'stated' });
     expect(combinationStanding(scribe.bench)).toMatchObject({ finished: true });
     // Fit asks for no such decision, and does not take it for one that is gone.

@@ -41,9 +41,10 @@ const RANKINGS: Readonly<Record<RankingName, string>> = {
   'most-margin': 'Most margin',
 };
 
-export function foundView(answer: FinderAnswer, shownIn: ShownIn): FoundView {
+/** `whole`: the search went to its end. */
+export function foundView(answer: FinderAnswer, shownIn: ShownIn, whole = true): FoundView {
   return {
-    words: answer.words,
+    words: whole ? answer.words : [brokenOff(answer)],
     rankings: (Object.keys(RANKINGS) as readonly RankingName[]).map((name) => ({
       name,
       title: RANKINGS[name],
@@ -53,6 +54,9 @@ export function foundView(answer: FinderAnswer, shownIn: ShownIn): FoundView {
     missing: answer.missing.map(({ what, for: purpose }) => `${what}, for ${purpose}`),
   };
 }
+
+const brokenOff = ({ feasible, raw }: FinderAnswer): string =>
+  `${feasible} of ${raw} combinations kept everything when the search was cancelled; the rest was not looked at.`;
 
 export const foundId = ({ picked }: Pick<FoundCombination, 'picked'>): string => picked.join('-');
 

@@ -13,7 +13,7 @@ const counts = ({ key, limit }: AnsweredFigure): boolean => limit !== undefined 
 export interface SeenAnswer {
   /** "compression ratio", "room to coil bind, intake". */
   readonly name: string;
-  /** "8.83 to 8.87: 8 in", "0.04: in". */
+  /** "8.83 to 8.87: IN", "3.1 to 3.7 mm: IN 14, NEAR 2". */
   readonly text: string;
 }
 export const seenAnswers = (bench: Bench, tried: Tried, shownIn: ShownIn): readonly SeenAnswer[] =>
@@ -39,10 +39,13 @@ function rangeOf(group: readonly AnsweredFigure[], shownIn: ShownIn): string {
   return alike ? shownQuantity(quantity, low, shownIn) : shownEnds(quantity, { low, high }, shownIn);
 }
 
-/** How many places have each verdict; the verdict alone where there is one place. */
+/** How many places have each verdict; the verdict alone where all have it. Capitals, because "8 in" would read as inches. */
 function verdictsOf(group: readonly AnsweredFigure[]): string {
   const found = new Map<VerdictWord, number>();
   for (const { verdict } of group) if (verdict !== undefined) found.set(verdict, (found.get(verdict) ?? 0) + 1);
   if (found.size === 0) return '';
-  return `: ${[...found].map(([verdict, many]) => (group.length === 1 ? verdict : `${many} ${verdict}`)).join(', ')}`;
+  const told = [...found].map(([verdict, many]) =>
+    many === group.length ? verdict.toUpperCase() : `${verdict.toUpperCase()} ${many}`,
+  );
+  return `: ${told.join(', ')}`;
 }

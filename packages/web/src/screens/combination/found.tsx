@@ -15,7 +15,10 @@ type Ranking = FoundView['rankings'][number]['name'];
 export function Found({ desk, finder, store }: FoundProps) {
   const { answer, state } = finder;
   const [ranking, setRanking] = useState<Ranking>('least-metal');
-  const view = useMemo(() => answer && foundView(answer, desk.shownIn), [answer, desk.shownIn]);
+  const view = useMemo(
+    () => answer && foundView(answer, desk.shownIn, state !== 'cancelled'),
+    [answer, desk.shownIn, state],
+  );
   if (!view || state === 'running') return null;
   const shown = view.rankings.find(({ name }) => name === ranking)?.combinations ?? [];
   return (
