@@ -25,7 +25,7 @@ export { type ContactPath, type RockerAnswer, rockersOf } from './rockers.js';
 export { type ShakingTurn, shakingTurn, type TurningVector } from './shaking.js';
 export { type RatioGoal, solveCompression } from './solve-compression.js';
 export { type NoCurve, type SpringCurve, springCurve } from './spring-curve.js';
-export { springsOf } from './springs.js';
+export { springOf, springsOf } from './springs.js';
 export { type TimingAnswer, type TimingArc, type TimingBasis, timingOf } from './timing.js';
 export { type DeadCentre, type StopReading, trueDeadCentre, WHEEL_DOUBT } from './true-dead-centre.js';
 export { type RoomOfKind, roomSweep, type ValveRoomAnswer, type ValveRoomOptions, valveRoomOf } from './valve-room.js';

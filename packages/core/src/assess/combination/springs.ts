@@ -67,6 +67,10 @@ export function springsOf(makeup: Makeup, lobes?: MeasuredLobes): Answered {
   return together(parts, SOURCES);
 }
 
+/** One spring alone, without what holds between several of them. */
+export const springOf = (makeup: Makeup, kind: ValveKind, spot: Spot, lobes?: MeasuredLobes): Answered =>
+  together([springPart(makeup, kind, spot, lobes).part, nested(makeup, kind)], SOURCES);
+
 /** Valves of a kind whose spring has figures of its own, in the order of the engine. */
 export function ownValves(makeup: Makeup, kind: ValveKind): readonly ValveId[] {
   const keys = new Set(

@@ -114,6 +114,15 @@ describe('answers', () => {
     expect(moving.stack).toEqual(whole.stack);
   });
 
+  it('of one spring alone are those that it has among all of them', () => {
+    const tried = triedOf(bench, NOTHING);
+    const whole = springsView(bench, tried, { kind: 'exhaust' }, MM);
+    const alone = springsView(bench, tried, { kind: 'exhaust', valve: whole.valve, alone: true }, MM);
+    expect(alone.answers.length).toBeGreaterThan(8);
+    for (const row of alone.answers) expect(whole.answers).toContainEqual(row);
+    expect(alone.plots).toEqual(whole.plots);
+  });
+
   it('are solved for the chosen cylinder only', () => {
     const { solved } = compressionView(bench, triedOf(bench, NOTHING), MM, { cylinder: 4, goal: { ratio: 9.5 } });
     expect(new Set(solved.map(({ key }) => key.split('@')[1]))).toEqual(new Set(['4']));

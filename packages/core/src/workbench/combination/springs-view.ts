@@ -1,5 +1,5 @@
 /** Valve springs as their screen shows them: loads against what the lobe needs, rooms and margins, intake beside exhaust. */
-import { type AnsweredFigure, figure, springCurve } from '../../assess/index.js';
+import { type Answered, type AnsweredFigure, figure, springCurve, springOf } from '../../assess/index.js';
 import { springPlot } from '../../drawing/plots/index.js';
 import { type ValveKind, valveOfKey } from '../../engine/index.js';
 import type { Bench } from '../bench.js';
@@ -23,6 +23,8 @@ export interface SpringsWish {
   readonly kind: ValveKind;
   /** Key of a valve of that kind; the worst of them where it is none. */
   readonly valve?: string;
+  /** Only that spring, for the moment in which a hand moves a slider: the others are worked out when it rests. */
+  readonly alone?: boolean;
 }
 const OF_KIND = [
   'spring-installed-height',
@@ -63,7 +65,7 @@ const LOWER = 0.8;
 
 export function springsView(bench: Bench, tried: Tried, wish: SpringsWish, shownIn: ShownIn): SpringsView {
   const { kind } = wish;
-  const answered = answerOfSubject(bench, tried, 'springs')!;
+  const answered = answeredFor(bench, tried, wish);
   const own = answered.figures.filter((one) => one.kind === kind);
   const valves = valvesOf(own, shownIn);
   const valve = (valves.find(({ id }) => id === wish.valve) ?? worstOf(valves))?.id ?? '';
@@ -89,6 +91,12 @@ export function springsView(bench: Bench, tried: Tried, wish: SpringsWish, shown
     valves,
     valve,
   };
+}
+
+function answeredFor(bench: Bench, tried: Tried, { kind, valve = '', alone = false }: SpringsWish): Answered {
+  if (!alone) return answerOfSubject(bench, tried, 'springs')!;
+  const read = valveOfKey(valve);
+  return springOf(tried, kind, read.ok ? read.value : kind);
 }
 
 /** Each spring with figures of its own, with the worst verdict on it. */

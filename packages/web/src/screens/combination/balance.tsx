@@ -6,7 +6,7 @@ import type { OpenJob } from '../../shell/index.js';
 import { PlaceChoice } from './place-choice.js';
 import { SubjectFrame } from './subject-frame.js';
 import { useCombination } from './use-combination.js';
-import { useMovingView } from './use-settled.js';
+import { useMovingView, useSettled } from './use-settled.js';
 
 /** Bobweights with each part's share, and what shakes over a turn of the crank. */
 export function Balance({ open }: { readonly open: OpenJob }) {
@@ -15,9 +15,11 @@ export function Balance({ open }: { readonly open: OpenJob }) {
   const [pin, setPin] = useState('');
   const make = useCallback((figures: Tried) => balanceView(bench, figures, shownIn), [bench, shownIn]);
   const view = useMovingView(tried, make);
+  // Drawings in the round are long: they follow when the hand rests.
+  const turning = useSettled(view.turning);
   const shown = view.pins.find(({ place }) => place.id === pin) ?? view.pins[0];
   return (
-    <SubjectFrame desk={desk} view={view} after={view.turning.map((one) => <Turning key={one.title} shown={one} />)}>
+    <SubjectFrame desk={desk} view={view} after={turning.map((one) => <Turning key={one.title} shown={one} />)}>
       {shown && (
         <>
           <PlaceChoice

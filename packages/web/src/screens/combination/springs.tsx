@@ -1,10 +1,10 @@
-import { springsView, type Tried } from '@gudgeon/core/workbench';
-import { useCallback, useState } from 'react';
+import { asIfSure, springsView } from '@gudgeon/core/workbench';
+import { useMemo, useState } from 'react';
 import type { OpenJob } from '../../shell/index.js';
 import { PlaceChoice } from './place-choice.js';
 import { SubjectFrame } from './subject-frame.js';
 import { useCombination } from './use-combination.js';
-import { useMovingView } from './use-settled.js';
+import { useSettled } from './use-settled.js';
 
 const KINDS = ['intake', 'exhaust'] as const;
 
@@ -14,11 +14,18 @@ export function Springs({ open }: { readonly open: OpenJob }) {
   const { bench, tried, shownIn } = desk;
   const [kind, setKind] = useState<(typeof KINDS)[number]>('intake');
   const [valve, setValve] = useState('');
-  const make = useCallback(
-    (figures: Tried) => springsView(bench, figures, { kind, valve }, shownIn),
-    [bench, kind, valve, shownIn],
+  const rested = useSettled(tried);
+  const whole = useMemo(
+    () => springsView(bench, rested, { kind, valve }, shownIn),
+    [bench, rested, kind, valve, shownIn],
   );
-  const view = useMovingView(tried, make);
+  const view = useMemo(
+    () =>
+      rested === tried
+        ? whole
+        : springsView(bench, asIfSure(tried), { kind, valve: whole.valve, alone: true }, shownIn),
+    [bench, rested, tried, whole, kind, shownIn],
+  );
   return (
     <SubjectFrame desk={desk} view={view}>
       <fieldset className="plain row">
@@ -38,8 +45,8 @@ export function Springs({ open }: { readonly open: OpenJob }) {
       <PlaceChoice
         title="Load closed of each spring"
         kind="valve"
-        places={view.valves}
-        chosen={view.valve}
+        places={whole.valves}
+        chosen={whole.valve}
         set={setValve}
       />
     </SubjectFrame>
