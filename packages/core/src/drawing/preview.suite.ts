@@ -70,7 +70,10 @@ export function previewFigures(sheets: Readonly<Record<string, Engine>> = {}): r
       figure('stop', (shownWidth) => stopFigure(engine, { crankAngle: deg(450), previous: deg(360) }, { shownWidth })),
       figure('stopfirst', (shownWidth) => stopFigure(engine, { crankAngle: deg(0) }, { shownWidth })),
       figure('front', (shownWidth) => frontView(engine, deg(60), { shownWidth })),
-      [`print-front-${name}`, (width) => figureToSvg(frontView(engine, deg(0)), { width, theme: PRINT })] as const,
+      [
+        `print-front-${name}`,
+        (width: number) => figureToSvg(frontView(engine, deg(0)), { width, theme: PRINT }),
+      ] as const,
     ];
   });
   return [...measuring, ...ofEngines];

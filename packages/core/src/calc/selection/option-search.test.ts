@@ -18,15 +18,21 @@ const searches = fc.record({
     { minLength: 1, maxLength: 4 },
   ),
   stock: fc.array(fc.nat({ max: 3 }), { minLength: 3, maxLength: 3 }),
-  beyond: fc.constantFrom(7, Infinity),
+  beyond: fc.oneof(
+    fc.constantFrom<number | readonly number[]>(7, Infinity),
+    fc.array(fc.constantFrom(3, 7, Infinity), { minLength: 3, maxLength: 3 }),
+  ),
 });
 
 function costOf({ places, stock, beyond }: OptionSearch, way: readonly number[]): number {
+  const priceOf = (kind: number): number => (typeof beyond === 'number' ? beyond : beyond[kind]!);
   const options = way.map((one, place) => places[place]![one]!);
   const missing = stock.map((count, kind) =>
     Math.max(0, options.flatMap(({ uses }) => uses).filter((one) => one === kind).length - count),
   );
-  return sum(options.map(({ cost }) => cost)) + sum(missing.map((count) => (count === 0 ? 0 : count * beyond)));
+  return (
+    sum(options.map(({ cost }) => cost)) + sum(missing.map((count, kind) => (count === 0 ? 0 : count * priceOf(kind))))
+  );
 }
 const leastOf = (input: OptionSearch) =>
   Math.min(...[...everyChoice(input.places.map((options) => options.length))].map((way) => costOf(input, way)));

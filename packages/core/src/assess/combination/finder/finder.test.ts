@@ -348,7 +348,9 @@ describe('when nothing fits', () => {
       for (const value of [from, to]) {
         const sizes = { ...beside, [size]: value };
         const option = choice === 'gasket' ? { gaskets: { options: [sizes] } } : { pistons: { options: [sizes] } };
-        expect(find({ ...blocked, offer: { ...offer, ...option } as FinderInput['offer'] }).feasible).toBe(1);
+        expect(find({ ...blocked, offer: { ...offer, ...option } as unknown as FinderInput['offer'] }).feasible).toBe(
+          1,
+        );
       }
   });
 });
