@@ -60,29 +60,35 @@ async function keyPlace(page: Page, fromMiddle: number, lift = lobeLift(fromMidd
 }
 
 describe('degreeing a cam', () => {
-  it.each(sizes)('begins with the cautions and the stop, then grows the lobe place by place, on a %s', async (name, size) => {
-    const device = await bench.device(size);
-    const { page } = device;
-    const engine = await standSheet(page, engines.v8);
-    await page.goto(`${engine}/combination/degreeing`);
-    await page.getByRole('heading', { name: 'Before you begin' }).waitFor();
-    expect(await accessibilityFaults(page)).toEqual([]);
-    await picture(page, `turning-begin-${name}`);
-    await page.keyboard.press('Enter');
-    await asked(page, 'first side');
-    await picture(page, `turning-stop-${name}`);
-    await keyStop(page);
-    await picture(page, `turning-first-${name}`);
-    // In any order: from the end of the lobe to its beginning.
-    for (const place of [...PLACES].reverse()) await keyPlace(page, place);
-    const words = page.locator('[data-lobe-words]');
-    await expect.poll(() => words.innerText()).toMatch(/^8 readings\. Middle 113\.[3-7]° after top ±0\.\d+°, 3\.[3-7]° later/);
-    const later = page.locator('[data-answer="later-than-card@1-intake-1"]');
-    expect(await later.innerText()).toMatch(/3\.[3-7] deg.*OUT/s);
-    await picture(page, `turning-grown-${name}`);
-    await picture(page, `turning-grown-whole-${name}`, true);
-    expect(await accessibilityFaults(page)).toEqual([]);
-    await expectFits(page);
-    expectQuiet(device);
-  }, 120_000);
+  it.each(sizes)(
+    'begins with the cautions and the stop, then grows the lobe place by place, on a %s',
+    async (name, size) => {
+      const device = await bench.device(size);
+      const { page } = device;
+      const engine = await standSheet(page, engines.v8);
+      await page.goto(`${engine}/combination/degreeing`);
+      await page.getByRole('heading', { name: 'Before you begin' }).waitFor();
+      expect(await accessibilityFaults(page)).toEqual([]);
+      await picture(page, `turning-begin-${name}`);
+      await page.keyboard.press('Enter');
+      await asked(page, 'first side');
+      await picture(page, `turning-stop-${name}`);
+      await keyStop(page);
+      await picture(page, `turning-first-${name}`);
+      // In any order: from the end of the lobe to its beginning.
+      for (const place of [...PLACES].reverse()) await keyPlace(page, place);
+      const words = page.locator('[data-lobe-words]');
+      await expect
+        .poll(() => words.innerText())
+        .toMatch(/^8 readings\. Middle 113\.[3-7]° after top ±0\.\d+°, 3\.[3-7]° later/);
+      const later = page.locator('[data-answer="later-than-card@1-intake-1"]');
+      expect(await later.innerText()).toMatch(/3\.[3-7] deg.*OUT/s);
+      await picture(page, `turning-grown-${name}`);
+      await picture(page, `turning-grown-whole-${name}`, true);
+      expect(await accessibilityFaults(page)).toEqual([]);
+      await expectFits(page);
+      expectQuiet(device);
+    },
+    120_000,
+  );
 });

@@ -1,5 +1,5 @@
 /** A finding as a row or tile: value, doubt, limit with its origin, verdict, and what explains it. */
-import type { Finding, Held, VerdictWord } from '../assess/index.js';
+import { type Finding, type Held, PROPERTIES, type VerdictWord } from '../assess/index.js';
 import { sourceLines, whereToRead } from './finding-words.js';
 import type { FindingView, ShownIn } from './measure-views.js';
 import { shownFigure, shownWindow } from './shown-figures.js';
@@ -8,14 +8,30 @@ import { shownFigure, shownWindow } from './shown-figures.js';
  * The limit that decides: the wear limit where one is printed, unless the size is near or past that end of the new range which wear
  * leaves open; else the new range.
  */
-export function deciding({ held, verdict, size }: Finding): Held | undefined {
+export function deciding(finding: Finding): Held | undefined {
+  const { held, verdict, size } = finding;
   const worn = held.find((one) => one.against === 'wear');
   const fresh = held.find((one) => one.against === 'new');
-  if (worn === undefined || fresh === undefined || worn.verdict === verdict || size === undefined) return worn ?? fresh;
+  if (worn !== undefined && size !== undefined && worn.verdict === verdict)
+    return towardWear(finding, worn, size.value);
+  if (worn === undefined || fresh === undefined || size === undefined) return worn ?? fresh;
   const { low, high } = fresh.window;
   const end = (nearEnd: 'low' | 'high', distance: number): Held => ({ ...fresh, verdict, nearEnd, distance });
   if (worn.window.low === undefined && low !== undefined) return end('low', size.value - low);
   if (worn.window.high === undefined && high !== undefined) return end('high', high - size.value);
+  return worn;
+}
+
+/**
+ * How far a part may still wear: a hole to the high end of its wear window, a shaft to the low one. The other end, from which it was made,
+ * matters only when the size is near or past it.
+ */
+function towardWear({ property }: Finding, worn: Held, value: number): Held {
+  const sense = PROPERTIES.get(property)?.sense;
+  const { low, high } = worn.window;
+  if (worn.verdict !== 'in') return worn;
+  if (sense === 'hole' && high !== undefined) return { ...worn, nearEnd: 'high', distance: high - value };
+  if (sense === 'shaft' && low !== undefined) return { ...worn, nearEnd: 'low', distance: value - low };
   return worn;
 }
 
@@ -49,7 +65,7 @@ function wearWords(finding: Finding, held: Held, shownIn: ShownIn): string {
  * it where more than the finding itself is known.
  */
 export function findingView(finding: Finding, shownIn: ShownIn, words = finding.words): FindingView {
-  const { size, measured, again } = finding;
+  const { size, measured, again, advice } = finding;
   const fresh = finding.held.find((one) => one.against === 'new');
   const worn = finding.held.find((one) => one.against === 'wear');
   const held = deciding(finding);
@@ -67,7 +83,8 @@ export function findingView(finding: Finding, shownIn: ShownIn, words = finding.
     origin: held?.limit.from.text ?? '',
     ...(distance !== undefined && { distance }),
     ...(held?.nearEnd !== undefined && { nearEnd: held.nearEnd }),
-    words,
+    words: advice === undefined ? words : words.replace(`; ${advice.words}`, ''),
+    ...(advice && { advice: { words: advice.words, source: sourceLines([advice.source]).join('; ') } }),
     ...(again && { again: { slot: again.key, words: `${again.name}: ${share(again.share)} of the doubt is its` } }),
     // Worked out when a number is opened: on a sheet of a hundred sizes nobody opens more than a few.
     get working() {

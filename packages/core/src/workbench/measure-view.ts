@@ -7,11 +7,11 @@ import { instrumentView } from './instrument-view.js';
 import { beforeMeasuring, measureCautions } from './measure-cautions.js';
 import type { MeasureView, SheetRow } from './measure-views.js';
 import { readingsOf } from './readings.js';
+import { sheetProgress } from './sheet-order.js';
 import { slotName, slotsOf } from './slot-names.js';
 import type { Standing } from './standings.js';
 import type { Progress } from './views.js';
 import { findingsOf } from './worksheet-figure.js';
-import { sheetProgress } from './worksheet-view.js';
 
 const AREAS: Readonly<Record<Area, string>> = {
   block: 'Block',
@@ -52,7 +52,8 @@ export function measureView(bench: Bench, { today }: { readonly today: string })
       const sheets = rows.filter(({ feature }) => feature.kind.area === area).map(({ row }) => row);
       if (sheets.length === 0) return [];
       const begun = sheets.filter((sheet) => sheet.progress.done > 0);
-      const progress = total(sheets.map((sheet) => sheet.progress));
+      const decided = sheets.filter((sheet) => !sheet.optional);
+      const progress = total((decided.length > 0 ? decided : sheets).map((sheet) => sheet.progress));
       return [{ area, title: AREAS[area], sheets, progress, verdict: worstVerdict(begun.map((one) => one.verdict)) }];
     }),
     before: beforeMeasuring({

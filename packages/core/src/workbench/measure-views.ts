@@ -28,6 +28,8 @@ export interface FindingView {
   readonly nearEnd?: 'low' | 'high';
   /** "as new", "worn, usable", "past the wear limit", "2 of 6 read". */
   readonly words: string;
+  /** What a general rule of wear says where the maker prints no wear limit: advice beside the verdict, never a limit. */
+  readonly advice?: { readonly words: string; readonly source: string };
   readonly working: readonly string[];
   readonly sources: readonly string[];
   readonly cautions: readonly string[];
@@ -106,6 +108,8 @@ export interface WorksheetView {
   readonly title: string;
   readonly how: string;
   readonly condition: string;
+  /** What was taken for granted about it where the sheet is silent. */
+  readonly assumed: readonly string[];
   readonly instrumentKind: InstrumentKind;
   readonly instrument?: InstrumentView;
   /** Gauges of the person that can read this. */
@@ -121,6 +125,8 @@ export interface WorksheetView {
   readonly current?: Slot;
   readonly progress: Progress;
   readonly finished: boolean;
+  /** Where to go on once this sheet is finished; absent where nothing is left to read. */
+  readonly next?: { readonly feature: string; readonly title: string; readonly optional: boolean };
   readonly cautions: readonly Caution[];
   /** Part with its stations; readings and verdicts are marked; touches are slots. */
   readonly figure?: Figure;

@@ -6,9 +6,8 @@ import type { Bench } from './bench.js';
 import { gaugesFor, instrumentView } from './instrument-view.js';
 import { measureCautions } from './measure-cautions.js';
 import type { ShownIn, WorksheetView } from './measure-views.js';
+import { sheetAfter, sheetProgress, slotsOf } from './sheet-order.js';
 import { shownUnit } from './shown-figures.js';
-import { slotsByPlace } from './slot-names.js';
-import type { Progress } from './views.js';
 import { worksheetFigure } from './worksheet-figure.js';
 import { rowOf } from './worksheet-row.js';
 
@@ -39,12 +38,15 @@ export function worksheetView(bench: Bench, feature: string, options: WorksheetO
   const drawn = current ?? options.about;
   const place = places.find((one) => drawn?.startsWith(`${kind.id}/${one.id}/`)) ?? places[0];
   const inHand = gaugeInHand(assessment, found, options.instrument);
+  const finished = progress.of > 0 && progress.done === progress.of;
+  const after = finished ? sheetAfter(assessment, found) : undefined;
   const shown = (one: Instrument) => instrumentView(one, assessment.readings, options.today);
   return {
     feature,
     title: kind.title,
     how: kind.how,
     condition: kind.condition,
+    assumed: (assessment.plan.assumptions ?? []).filter((one) => one.feature === kind.id).map(({ words }) => words),
     instrumentKind: kind.instrument,
     ...(inHand && { instrument: shown(inHand) }),
     instruments: gaugesFor(assessment.readings, kind).map(shown),
@@ -55,27 +57,11 @@ export function worksheetView(bench: Bench, feature: string, options: WorksheetO
     order,
     ...(current !== undefined && { current }),
     progress,
-    finished: progress.of > 0 && progress.done === progress.of,
+    finished,
+    ...(after && { next: { feature: after.kind.id, title: after.kind.title, optional: after.kind.optional ?? false } }),
     cautions: measureCautions(kind),
     ...(place && { figure: worksheetFigure(assessment, found, place, { ...options, ...(current && { current }) }) }),
   };
-}
-
-const orders = new WeakMap<Feature, readonly Slot[]>();
-/** Every slot in the order of walking round the engine. */
-export function slotsOf(feature: Feature): readonly Slot[] {
-  const known = orders.get(feature);
-  if (known !== undefined) return known;
-  const order = [...slotsByPlace(feature).values()].flat();
-  orders.set(feature, order);
-  return order;
-}
-
-/** Slots that have a reading, of all that the feature has. */
-export function sheetProgress({ readings }: Assessment, feature: Feature): Progress {
-  const slots = slotsOf(feature);
-  const done = slots.filter((slot) => readings.bySlot.has(slot)).length;
-  return { done, of: slots.length, words: `${done} of ${slots.length} read` };
 }
 
 const columns = new WeakMap<readonly Place[], WorksheetView['columns']>();

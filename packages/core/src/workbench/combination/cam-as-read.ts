@@ -70,4 +70,25 @@ export function curvesRead(bench: Bench, tried: Tried): ReadCurves {
   return known;
 }
 export const NOTHING_READ: ReadCurves = {};
+
+/** A valve whose lobe lifts no more than this is all but closed. */
+const ALL_BUT_CLOSED = 1e-4;
+/**
+ * Of the lobes that were read those that were read down to their base on the flank that meets the piston: the opening one of an intake, the
+ * closing one of an exhaust. Of the others nothing is known where the room is least.
+ */
+export function curvesThroughOverlap(bench: Bench, tried: Tried): ReadCurves {
+  const all = curvesRead(bench, tried);
+  const known = through.get(all);
+  if (known !== undefined) return known;
+  const [first, last] = [all.intake?.table.lifts[0], all.exhaust?.table.lifts.at(-1)];
+  const made = {
+    ...(all.intake && first! <= ALL_BUT_CLOSED && { intake: all.intake }),
+    ...(all.exhaust && last! <= ALL_BUT_CLOSED && { exhaust: all.exhaust }),
+  };
+  through.set(all, made);
+  return made;
+}
+const through = new WeakMap<ReadCurves, ReadCurves>();
+
 const curves = new WeakMap<DegreeingAnswer, ReadCurves>();

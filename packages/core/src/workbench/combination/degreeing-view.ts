@@ -1,11 +1,11 @@
 /** Degreeing as its screen shows it: the stop, the lobe that grows, what looks wrong, where to read next, and what would correct the cam. */
-import { type Answered, type AnsweredFigure, type DegreeingAnswer, readCurves } from '../../assess/index.js';
+import type { Answered, AnsweredFigure, DegreeingAnswer } from '../../assess/index.js';
 import { lobePlot, offCurvePlot } from '../../drawing/plots/index.js';
 import { figureKey, type ValveId, valveKey, valveName } from '../../engine/index.js';
 import { type Bench, givenBy } from '../bench.js';
 import { combinationReadings } from '../combination-readings.js';
 import type { ShownIn } from '../measure-views.js';
-import { camAtRest, degreeingOf } from './cam-as-read.js';
+import { camAtRest, curvesThroughOverlap, degreeingOf } from './cam-as-read.js';
 import { TURNING_CAUTIONS } from './degreeing-cautions.js';
 import { corrections } from './degreeing-corrections.js';
 import { chosenLobe, lobeChoices, lobeWords, nextRows, readRows, wantedMiddle } from './degreeing-lobe.js';
@@ -29,7 +29,12 @@ export function degreeingView(bench: Bench, tried: Tried, shownIn: ShownIn, wish
   const wanted = wantedMiddle(makeup, lobe);
   const { carries } = askedOf(bench, tried, wish.carries === undefined ? {} : { carries: wish.carries });
   const ways =
-    degreed && corrections(makeup, { lobe: degreed, atHand: wish.atHand, carries, read: readCurves(answer) }, shownIn);
+    degreed &&
+    corrections(
+      makeup,
+      { lobe: degreed, atHand: wish.atHand, carries, read: curvesThroughOverlap(bench, tried) },
+      shownIn,
+    );
   const shownLobe = degreed && { lobe: degreed, name, ...(wanted !== undefined && { wanted }) };
   const offCurve = shownLobe && offCurvePlot(shownLobe, systemOf(shownIn));
   const last = cam.findLast((one) => valveKey(one.lobe) === key)?.wheel;

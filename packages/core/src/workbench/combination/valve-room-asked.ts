@@ -2,7 +2,7 @@
 import type { ReadCurves } from '../../assess/index.js';
 import { type CylinderNumber, type Engine, figureKey, type ValveKind } from '../../engine/index.js';
 import type { Bench } from '../bench.js';
-import { curvesRead, type LiftFrom, NOTHING_READ } from './cam-as-read.js';
+import { curvesThroughOverlap, type LiftFrom, NOTHING_READ } from './cam-as-read.js';
 import type { InputWish } from './inputs.js';
 import type { Tried } from './tried.js';
 
@@ -26,7 +26,7 @@ export interface ValveRoomAsked {
 /** The wish with everything that was left open decided. */
 export function askedOf(bench: Bench, tried: Tried, wish: ValveRoomWish): ValveRoomAsked {
   const { cylinders } = bench.engine.layout;
-  const all = curvesRead(bench, tried);
+  const all = curvesThroughOverlap(bench, tried);
   const canRead = all.intake !== undefined || all.exhaust !== undefined;
   const from = canRead && wish.from !== 'card' ? 'read' : 'card';
   return {

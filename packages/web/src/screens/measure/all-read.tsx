@@ -2,9 +2,12 @@ import { useLocation } from 'wouter';
 import { Finished } from '../../bench/index.js';
 import type { SheetDesk } from './use-sheet-desk.js';
 
-/** Every place of the sheet is read: back to the list of sheets. */
+/** Every place of the sheet is read: on to the next sheet of the walk round the engine, by the key that recorded. */
 export function AllRead({ job, desk }: { readonly job: string; readonly desk: SheetDesk }) {
   const [, go] = useLocation();
-  const to = `/engine/${job}/measure`;
-  return <Finished words={`${desk.view.title}: all read`} to={to} toWords="All worksheets" go={() => go(to)} />;
+  const { title, next } = desk.view;
+  const to = next ? `/engine/${job}/measure/${next.feature}` : `/engine/${job}/measure`;
+  const words = next ? `${title}: all read` : `${title}: all read, and nothing else is left to read`;
+  const toWords = next ? `On to ${next.optional ? 'a cross-check: ' : ''}${next.title}` : 'All worksheets';
+  return <Finished words={words} to={to} toWords={toWords} go={() => go(to)} after="record" />;
 }

@@ -93,6 +93,7 @@ function Why({ finding, again }: OneFindingProps) {
   return (
     <div className="stack finding-why">
       {finding.origin && <p>Limit from: {finding.origin}</p>}
+      {finding.advice && <p>Advice from: {finding.advice.source}. A limit that the maker prints outranks it.</p>}
       {finding.working.length > 0 && (
         <ol className="stack">
           {finding.working.map((line) => (

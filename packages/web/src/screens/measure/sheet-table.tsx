@@ -27,6 +27,11 @@ export const SheetTable = memo(function SheetTable({ job, bench, desk }: SheetTa
       <p className="field-hint">
         {view.how} <em>{view.condition}.</em>
       </p>
+      {view.assumed.map((words) => (
+        <p key={words} className="field-hint">
+          Taken for granted: {words}.
+        </p>
+      ))}
       {row && <PlaceFindings row={row} others={view.rows} again={desk.again} />}
       <CameBack desk={desk} bench={bench} {...(row ? { row } : {})} />
       <TableFiles desk={desk} bench={bench} />

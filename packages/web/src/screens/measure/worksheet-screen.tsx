@@ -19,7 +19,7 @@ interface WorksheetProps {
 }
 
 export function WorksheetScreen({ job, feature }: WorksheetProps) {
-  return <WithJob job={job}>{(open) => <Worksheet open={open} feature={feature} />}</WithJob>;
+  return <WithJob job={job}>{(open) => <Worksheet key={feature} open={open} feature={feature} />}</WithJob>;
 }
 
 function Worksheet({ open, feature }: { readonly open: OpenJob; readonly feature: string }) {
@@ -29,7 +29,7 @@ function Worksheet({ open, feature }: { readonly open: OpenJob; readonly feature
   const desk = useSheetDesk(bench, recorder, feature, first);
   if (!desk) return <h1>This engine has nothing to measure called “{feature}”</h1>;
   return (
-    <BenchScreen title={desk.view.title} cautions={desk.view.cautions} begun={desk.view.progress.done > 0}>
+    <BenchScreen title={desk.view.title} cautions={desk.view.cautions} begun={desk.view.progress.done > 0} once>
       <Sheet job={open.job} bench={bench} desk={desk} />
     </BenchScreen>
   );

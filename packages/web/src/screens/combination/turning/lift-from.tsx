@@ -13,7 +13,8 @@ const WAYS = [
 
 /** Where the lift of the valves comes from. */
 export function LiftFromChoice({ from, canRead, set }: LiftFromChoiceProps) {
-  if (!canRead) return <p className="field-hint">Lift by the cam card. Degree the cam to see it as read.</p>;
+  if (!canRead)
+    return <p className="field-hint">Lift by the cam card: no lobe was read down to its base near the top.</p>;
   return (
     <fieldset className="plain row">
       <legend className="field-name">Lift of the valves</legend>
