@@ -8,6 +8,8 @@ import { inRoot } from './parts/root.mjs';
 import { runPackaged } from './parts/run.mjs';
 import { isStamped, sourceState, stamp } from './parts/stamps.mjs';
 
+// A test that builds hands its own environment down, and the page would get the slow React of developers.
+process.env.NODE_ENV = 'production';
 const quiet = process.argv.includes('--quiet');
 const OUTPUTS = ['core', 'store', 'report', 'server', 'cli'].map((name) => `packages/${name}/dist`);
 
