@@ -10,6 +10,7 @@ import {
   phone,
   picture,
 } from './harness.js';
+import { SLOWER, timeOfStep } from './moving-slider.js';
 import { standSheet } from './stand.js';
 
 let bench: Bench;
@@ -333,29 +334,6 @@ describe('finding a combination', () => {
   });
 });
 
-/** A phone is about four times slower than the machine that runs this. */
-const SLOWER = 4;
-/** Moves a slider a step at a time and tells how much of the page's own time a step takes, in the middle of many [ms]. */
-async function timeOfStep(page: Page, key: string): Promise<number> {
-  const devtools = await page.context().newCDPSession(page);
-  await devtools.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
-  const middle = await slider(page, key).evaluate(async (element: HTMLInputElement) => {
-    const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set;
-    const times: number[] = [];
-    const [from, step] = [Number(element.value), Number(element.step)];
-    for (let move = 1; move <= 30; move++) {
-      await new Promise((next) => requestAnimationFrame(() => setTimeout(next)));
-      const began = performance.now();
-      set?.call(element, String(from + (move % 15) * step));
-      element.dispatchEvent(new Event('input', { bubbles: true }));
-      times.push(performance.now() - began);
-    }
-    return times.sort((a, b) => a - b)[15] ?? 0;
-  });
-  await devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-  return middle;
-}
-
 // Feedback within 100 ms of the hand (bench ergonomics, section 10); the aim is one frame, 16.7 ms, told here and kept by a benchmark.
 describe('a moving slider', () => {
   it.each([
@@ -366,7 +344,7 @@ describe('a moving slider', () => {
     const { page } = await bench.device(phone);
     await open(page, subject);
     await slider(page, key).waitFor();
-    const taken = await timeOfStep(page, key);
+    const taken = await timeOfStep(slider(page, key));
     console.info(`${subject}: ${taken.toFixed(1)} ms for a step of the slider at ${SLOWER}x throttle`);
     expect(taken).toBeLessThan(100);
     await page.locator('[data-scratch="1"]').waitFor();

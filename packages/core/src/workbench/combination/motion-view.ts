@@ -10,7 +10,7 @@ import type { InputWish } from './inputs.js';
 import { inputViews } from './inputs.js';
 import { systemOf } from './shown.js';
 import { subjectView } from './subject.js';
-import type { Tried } from './tried.js';
+import { asIfSure, type Tried } from './tried.js';
 
 export interface MotionWish {
   /** Crank speed [rad/s]; the highest of the engine where left out. */
@@ -74,15 +74,9 @@ export function motionMoving(
   shownIn: ShownIn,
   wish: MotionWish,
 ): Pick<MotionView, 'plots' | 'inputs'> {
-  const answered = motionAt(bench, tried, asSure(tried), wish);
+  const answered = motionAt(bench, tried, asIfSure(tried), wish);
   return { plots: plotsOf(answered, shownIn), inputs: inputViews(tried, INPUTS, shownIn) };
 }
-
-/** Figures without their doubts: then none has to be carried into the results. */
-const asSure = ({ engine, figures }: Makeup): Makeup => ({
-  engine,
-  figures: new Map([...figures].map(([key, one]) => [key, { ...one, u: 0 }])),
-});
 
 /** Outside of the lobe the valve stands still: a quarter turn of that is enough. */
 function plotsOf({ motions, speed }: MotionAnswer, shownIn: ShownIn): readonly Plot[] {

@@ -30,7 +30,7 @@ export interface RockersWish {
 }
 export interface RockersView extends SubjectView {
   readonly valve: { readonly id: ValveId; readonly key: string; readonly name: string; readonly kind: ValveKind };
-  /** `value` says how many pushrods were tried at each. */
+  /** `value` says how many pushrods were tried at each; empty where none was. */
   readonly valves: readonly PlaceView[];
   /** Whether this engine has pushrods to try. */
   readonly pushrods: boolean;
@@ -90,7 +90,7 @@ export function rockersView(bench: Bench, tried: Tried, shownIn: ShownIn, wish: 
     valves: valvesOf(bench.engine).map((one) => ({
       id: valveKey(one),
       name: valveName(bench.engine, one),
-      value: all.has(valveKey(one)) ? `${all.get(valveKey(one))!.length} tried` : 'none tried',
+      value: all.has(valveKey(one)) ? `${all.get(valveKey(one))!.length} tried` : '',
     })),
     pushrods: bench.engine.valveGear === undefined || bench.engine.valveGear.kind === 'pushrod',
     trials: trialRows(bench, trials, shownIn),

@@ -5,9 +5,12 @@ import { axisOver } from '../axis.js';
 import type { Axis, Curve, Plot, PlotMark } from '../plot.js';
 import { readerUnit } from './reader-units.js';
 
+/** Rounding of the closed valve [m]. */
+const DUST = 1e-12;
+
 export function contactPlots(path: ContactPath, system: DisplaySystem): readonly Plot[] {
   const length = readerUnit('length', system);
-  const lifts = path.valveLifts.map(length.of);
+  const lifts = path.valveLifts.map((lift) => length.of(Math.abs(lift) < DUST ? 0 : lift));
   const x = axisOver('valve lift', length.unit, lifts, [0]);
   const contacts = path.contacts.map(length.of);
   const farthest = contacts.indexOf(Math.max(...contacts));

@@ -49,6 +49,9 @@ export function lobePlot({ lobe, name, wanted }: LobeShown, system: DisplaySyste
   };
 }
 
+/** What an indicator of hundredths shows of a reading; finer than this there is nothing to see. */
+const SEEN = 5e-6;
+
 /** Read less the curve; undefined before there is a curve. */
 export function offCurvePlot({ lobe, name }: LobeShown, system: DisplaySystem): Plot | undefined {
   if (lobe.residuals.length === 0) return undefined;
@@ -56,6 +59,7 @@ export function offCurvePlot({ lobe, name }: LobeShown, system: DisplaySystem): 
     system === 'inch'
       ? { unit: '0.001 in', of: (m: number) => m / 25.4e-6 }
       : { unit: 'µm', of: (m: number) => m * 1e6 };
+  const seen = small.of(SEEN);
   const points: Points = lobe.residuals.map(([x, y]) => [x, small.of(y)]);
   const [from, to] = reachOf(points.map(([x]) => x));
   return {
@@ -67,7 +71,7 @@ export function offCurvePlot({ lobe, name }: LobeShown, system: DisplaySystem): 
       'read less curve',
       small.unit,
       points.map(([, y]) => y),
-      [0],
+      [-seen, seen],
     ),
     curves: [
       { ...curveOf('off', 'read less curve', points, 'none'), symbol: 'circle' },

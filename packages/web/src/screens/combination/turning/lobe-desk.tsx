@@ -8,6 +8,7 @@ import {
   shownWay,
 } from '@gudgeon/core/workbench';
 import { useState } from 'react';
+import { ChoiceField } from '../../measure/text-field.js';
 import type { CombinationDesk } from '../use-combination.js';
 import { type KeyedNumber, SeveralEntry } from './several-entry.js';
 
@@ -15,24 +16,30 @@ interface LobeDeskProps {
   readonly desk: CombinationDesk;
   readonly view: DegreeingView;
   readonly onWheel: (wheel: number | undefined) => void;
-  readonly stopAgain: () => void;
+  readonly at: CamWish['at'];
+  readonly choose: (lobe: string) => void;
 }
-const PLACES = [
-  ['lifter', 'on the lifter'],
-  ['valve', 'on the valve'],
-] as const;
+/** "cylinder 1 intake: 13 read, out". */
+const lobeChoice = ({ name, value, verdict }: DegreeingView['lobes'][number]): string =>
+  value === '' ? name : `${name}: ${value}${verdict === undefined ? '' : `, ${verdict}`}`;
 
 /** Wheel and indicator for one place of the lobe after the other, with what is known so far and where to read next. */
-export function LobeDesk({ desk, view, onWheel, stopAgain }: LobeDeskProps) {
-  const [at, setAt] = useState<CamWish['at']>('lifter');
+export function LobeDesk({ desk, view, at, onWheel, choose }: LobeDeskProps) {
   const [wheel, setWheel] = useState<KeyedNumber>();
   const { unit } = shownWay('length', desk.shownIn);
   const { lobe, next } = view;
   const wheelText = (keyed: KeyedNumber) => `${keyed.shown} deg`;
   return (
     <section className="stack" aria-label={`Reading ${lobe.name}`}>
+      <ChoiceField
+        name="Lobe that is read"
+        value={lobe.key}
+        choices={view.lobes.map((one) => [one.id, lobeChoice(one)] as const)}
+        set={choose}
+      />
       <p>
-        <strong>{lobe.name}.</strong> <span data-lobe-words>{lobe.words}</span>
+        <span data-lobe-words>{lobe.words}</span>{' '}
+        {next.length > 0 && <strong>Best next: wheel {next.map((one) => one.wheel).join(', ')}.</strong>}
       </p>
       <SeveralEntry
         about={`${lobe.key} ${at} ${unit}`}
@@ -65,30 +72,6 @@ export function LobeDesk({ desk, view, onWheel, stopAgain }: LobeDeskProps) {
           return desk.recorder.take(proposeCamRead(desk.bench, wish), said, `${turned.raw} ${lift.raw}`);
         }}
       />
-      <fieldset className="plain row">
-        <legend className="only-read">Where the indicator stands</legend>
-        {PLACES.map(([each, words]) => (
-          <button key={each} type="button" className="button" aria-pressed={at === each} onClick={() => setAt(each)}>
-            Indicator {words}
-          </button>
-        ))}
-        <button type="button" className="button" onClick={stopAgain}>
-          Read the stop again
-        </button>
-      </fieldset>
-      {next.length > 0 && (
-        <div>
-          <h3>These readings would help most</h3>
-          <ol className="turning-next">
-            {next.map((one) => (
-              <li key={one.wheel}>
-                <b>wheel {one.wheel}</b>, {one.words}
-              </li>
-            ))}
-          </ol>
-        </div>
-      )}
-      <p className="field-hint">{view.stop.words}</p>
     </section>
   );
 }

@@ -3,9 +3,9 @@ import { useMemo, useState } from 'react';
 import type { OpenJob } from '../../../shell/index.js';
 import { SubjectFrame } from '../subject-frame.js';
 import { useCombination } from '../use-combination.js';
+import { useSettled } from '../use-settled.js';
 import { LiftFromChoice } from './lift-from.js';
 import { SpeedSlider } from './speed-slider.js';
-import { useRested } from './use-rested.js';
 
 /** Lift, speed and acceleration of the valves at a chosen crank speed. */
 export function Motion({ open }: { readonly open: OpenJob }) {
@@ -14,7 +14,7 @@ export function Motion({ open }: { readonly open: OpenJob }) {
   const [wish, setWish] = useState<MotionWish>({});
   const moving = useMemo(() => motionMoving(bench, tried, shownIn, wish), [bench, tried, shownIn, wish]);
   const now = useMemo(() => ({ bench, tried, wish }), [bench, tried, wish]);
-  const rested = useRested(now);
+  const rested = useSettled(now);
   const whole = useMemo(() => motionView(rested.bench, rested.tried, shownIn, rested.wish), [rested, shownIn]);
   const highest = highestSpeed(tried);
   const speed = wish.speed ?? highest;

@@ -3,7 +3,7 @@ import { useMemo, useState } from 'react';
 import { FigureView, useShownWidth } from '../../../figures/index.js';
 import { usePerson } from '../../../log/index.js';
 import { AskPerson, type OpenJob } from '../../../shell/index.js';
-import { PlaceChoice } from '../place-choice.js';
+import { ChoiceField } from '../../measure/text-field.js';
 import { SubjectFrame } from '../subject-frame.js';
 import { type CombinationDesk, useCombination } from '../use-combination.js';
 import { ReadList } from './read-list.js';
@@ -25,7 +25,12 @@ export function Rockers({ open }: { readonly open: OpenJob }) {
       view={view}
       after={<ReadList title="Pushrods tried" rows={view.trials} strike={desk.recorder.strikeOut} />}
     >
-      <PlaceChoice title="Valve" kind="valve of" places={view.valves} chosen={view.valve.key} set={setValve} />
+      <ChoiceField
+        name="Valve"
+        value={view.valve.key}
+        choices={view.valves.map(({ id, name, value }) => [id, value === '' ? name : `${name}: ${value}`] as const)}
+        set={setValve}
+      />
       {view.pushrods && <Trials desk={desk} view={view} />}
     </SubjectFrame>
   );

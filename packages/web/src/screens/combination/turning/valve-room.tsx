@@ -12,10 +12,10 @@ import type { OpenJob } from '../../../shell/index.js';
 import { Inputs } from '../inputs.js';
 import { SubjectFrame } from '../subject-frame.js';
 import { useCombination } from '../use-combination.js';
+import { useSettled } from '../use-settled.js';
 import { CamChoices } from './cam-choices.js';
 import { LiftFromChoice } from './lift-from.js';
 import { Sensitivities } from './sensitivities.js';
-import { useRested } from './use-rested.js';
 
 /** Do the valves keep clear of the pistons, and how far may the cam be moved? */
 export function ValveRoom({ open }: { readonly open: OpenJob }) {
@@ -25,7 +25,7 @@ export function ValveRoom({ open }: { readonly open: OpenJob }) {
   const moving = useMemo(() => valveRoomMoving(bench, tried, shownIn, wish), [bench, tried, shownIn, wish]);
   // Doubts, window and sensitivities take longer than a frame: they wait until the slider rests.
   const now = useMemo(() => ({ bench, tried, wish }), [bench, tried, wish]);
-  const rested = useRested(now);
+  const rested = useSettled(now);
   const whole = useMemo(() => valveRoomView(rested.bench, rested.tried, shownIn, rested.wish), [rested, shownIn]);
   const resting = rested === now;
   const watched = resting ? leastAnswers(whole) : leastNow(moving);
