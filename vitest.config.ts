@@ -21,7 +21,9 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          fileParallelism: false,
+          // A browser test waits more than it works; after the unit tests three run beside each other on two cores.
+          maxWorkers: 3,
+          sequence: { groupOrder: 1 },
           testTimeout: 180_000,
           hookTimeout: 120_000,
         },
