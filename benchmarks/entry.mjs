@@ -1,8 +1,10 @@
 /**
  * One reading keyed on a phone's screen with the readings of a whole V8 beside it: the work of the browser's main thread from Enter to
- * the frame that shows it stored, judged and drawn, at a fourth of the processor's speed. Against the same for one digit keyed into the
- * same field in the same run, which is what the browser and the screen cost by themselves. Prints one line. Fails when the 95th percentile does
- * not fit into one frame of 60 a second, or when the ratio passes its limit. Needs everything built (`npm run build`) and Chromium.
+ * the frame that shows it stored and judged, for a device of a fourth of this processor's speed. Against the same for one digit keyed
+ * into the same field in the same run, which is what the browser and the screen cost by themselves. Processor time at full speed, times
+ * four; what it takes under the throttle of the developer tools, which a busy machine makes slower than it was told, is printed beside.
+ * Prints one line. Fails when the middle entry does not fit into a frame of 60 a second, or when the ratio passes its limit. Needs
+ * everything built (`npm run build`) and Chromium.
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -10,14 +12,14 @@ import { fileURLToPath } from 'node:url';
 import { inspectionPlan } from '../packages/core/dist/assess/index.js';
 import { loadSheet } from '../packages/core/dist/engine/load/index.js';
 import { openPhone, startServer, writeJob } from './parts/bench-in-browser.mjs';
-import { traced, workUntilFrame } from './parts/main-thread.mjs';
+import { markKeys, traced, workUntilFrame } from './parts/main-thread.mjs';
 import { BASELINE_MISSING, report } from './twins/compare.mjs';
 
 const NAME = 'entry';
-const LIMIT = 4;
+const LIMIT = 2.5;
 const FRAME = 1000 / 60;
 const SLOWER = 4;
-/** Two sheets are keyed: one of six readings a place, and the longest one. The first readings warm the page up. */
+/** The longest sheet is keyed at full speed, one of six readings a place throttled. The first readings warm the page up. */
 const KEYED = ['cylinder-bore', 'valve-guide'];
 const WARM = 12;
 /** Longer than any frame and than the sending after it, so that each key is seen alone [ms]. */
@@ -55,36 +57,31 @@ try {
 }
 
 async function measure({ page, devtools }) {
-  await page.addInitScript(() => {
-    const mark = ({ key }) => performance.mark(key === 'Enter' ? 'entry keyed' : 'digit keyed');
-    window.addEventListener('keydown', mark, { capture: true });
-  });
-  const times = { entry: [], digit: [] };
-  for (const feature of KEYED) {
-    const sheet = keyed.filter((one) => one.feature === feature);
-    const events = await onSheet(page, devtools, sheet);
-    const skipped = Math.min(WARM, sheet.length / 2);
-    const digits = sheet[0].shown.length;
-    times.entry.push(...workUntilFrame(events, 'entry keyed').slice(skipped));
-    times.digit.push(...workUntilFrame(events, 'digit keyed').slice(skipped * digits));
-  }
-  const [entry, digit] = [times.entry, times.digit].map((all) => ({ middle: at(all, 0.5), high: at(all, 0.95) }));
-  const words = `${times.entry.length} readings keyed beside ${before.length}, ${SLOWER} times slower; 95th percentile ${entry.high.toFixed(1)} ms of ${FRAME.toFixed(1)} ms a frame`;
-  report(NAME, words, { ours: entry.middle, twin: digit.middle }, 'a digit in the same field', LIMIT);
-  if (entry.high <= FRAME) return;
+  await page.addInitScript(markKeys);
+  const [bores, guides] = KEYED;
+  const free = await onSheet(page, devtools, guides, 1);
+  const slow = await onSheet(page, devtools, bores, SLOWER);
+  const [entry, digit] = [SLOWER * at(free.entries, 0.5), SLOWER * at(free.digits, 0.5)];
+  const words = [
+    `${free.entries.length} readings keyed beside ${before.length}, ${SLOWER} times slower`,
+    `95th percentile ${(SLOWER * at(free.entries, 0.95)).toFixed(1)} ms, a frame is ${FRAME.toFixed(1)} ms`,
+    `throttled by the developer tools ${at(slow.entries, 0.5).toFixed(1)} ms, a digit ${at(slow.digits, 0.5).toFixed(1)} ms`,
+  ];
+  report(NAME, words.join('; '), { ours: entry, twin: digit }, 'a digit in the same field', LIMIT);
+  if (entry <= FRAME) return;
   console.error(`${NAME}: an entry does not fit into one frame`);
   process.exitCode = 1;
 }
 
-/** Keys a whole sheet and answers the trace of it. */
-async function onSheet(page, devtools, sheet) {
-  await page.goto(`/engine/${job}/measure/${sheet[0].feature}`);
-  await page.locator('main').waitFor();
+/** Keys a whole sheet and answers the work of each entry and of each digit, without those that warm the page up. */
+async function onSheet(page, devtools, feature, rate) {
+  const sheet = keyed.filter((one) => one.feature === feature);
+  await page.goto(`/engine/${job}/measure/${feature}`);
   await page.locator('[data-slot], .act').first().waitFor();
   if ((await page.locator('[data-slot]').count()) === 0) await page.keyboard.press('Enter');
   await page.locator(`[data-slot="${sheet[0].slot}"]`).waitFor();
   await page.waitForTimeout(1000);
-  await devtools.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate });
   const events = await traced(devtools, async () => {
     for (const { slot, shown } of sheet) {
       await page.locator(`[data-slot="${slot}"]`).waitFor();
@@ -93,12 +90,15 @@ async function onSheet(page, devtools, sheet) {
         await page.waitForTimeout(APART);
       }
       await page.keyboard.press('Enter');
-      await page.waitForTimeout(APART);
+      await page.waitForTimeout(2 * APART);
     }
   });
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   await page.getByText('All entries saved').waitFor();
-  return events;
+  return {
+    entries: workUntilFrame(events, 'entry keyed').slice(WARM),
+    digits: workUntilFrame(events, 'digit keyed').slice(WARM * sheet[0].shown.length),
+  };
 }
 
 /** Value below which that share of all lies. */

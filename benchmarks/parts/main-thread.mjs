@@ -1,9 +1,8 @@
 /**
- * Time of the browser's main thread from a marked key to the end of the frame that shows it, out of a trace: all tasks
- * between them, script, style, layout, paint and handing over alike. Processor time of the thread, so that other programs on a busy
- * machine do not count; the throttle of the developer tools does, because it keeps the thread itself busy.
+ * Time of the browser's main thread from a key to the end of the frame that shows it, out of a trace: all tasks between them, script,
+ * style, layout, paint and handing over alike. Processor time of the thread, so that other programs on a busy machine do not count.
  */
-const CATEGORIES = ['toplevel', 'blink.user_timing', 'devtools.timeline'];
+const CATEGORIES = ['toplevel', 'blink.user_timing'];
 const TASK = 'ThreadControllerImpl::RunTask';
 
 /** Traces while `work` runs and answers the events. */
@@ -23,19 +22,32 @@ export async function traced(devtools, work) {
   return events;
 }
 
-/** For each mark of that name: milliseconds that the main thread worked until its frame was handed over. */
-export function workUntilFrame(events, name) {
-  const marks = events.filter((one) => one.name === name && one.cat.includes('user_timing'));
-  return marks.map((mark) => {
-    const thread = events.filter((one) => one.pid === mark.pid && one.tid === mark.tid);
-    const drawn = first(thread.filter((one) => one.name === 'Layerize' && one.ts > mark.ts));
-    const tasks = thread.filter((one) => one.ph === 'X' && one.name === TASK);
-    const frame = drawn && tasks.find((one) => one.ts <= drawn.ts && drawn.ts < one.ts + one.dur);
-    if (frame === undefined) throw new Error(`no frame after ${name}`);
-    const between = tasks.filter((one) => one.ts + one.dur > mark.ts && one.ts <= frame.ts);
-    return between.reduce((sum, one) => sum + (one.tdur ?? one.dur), 0) / 1000;
-  });
+/** Runs in the page: marks each key as it comes, and the first task after the frame that follows it. */
+export function markKeys() {
+  window.addEventListener(
+    'keydown',
+    ({ key }) => {
+      performance.mark(key === 'Enter' ? 'entry keyed' : 'digit keyed');
+      requestAnimationFrame(() => {
+        const after = new MessageChannel();
+        after.port1.onmessage = () => performance.mark('shown');
+        after.port2.postMessage('');
+      });
+    },
+    { capture: true },
+  );
 }
 
-const first = (events) =>
-  events.reduce((found, one) => (found === undefined || one.ts < found.ts ? one : found), undefined);
+/** For each mark of that name: milliseconds that the main thread worked until its frame was shown. */
+export function workUntilFrame(events, name) {
+  const marks = events.filter((one) => one.cat.includes('user_timing'));
+  return marks
+    .filter((one) => one.name === name)
+    .map((mark) => {
+      const shown = marks.find((one) => one.name === 'shown' && one.tid === mark.tid && one.ts > mark.ts);
+      if (shown === undefined) throw new Error(`no frame after ${name}`);
+      const tasks = events.filter((one) => one.ph === 'X' && one.name === TASK && one.tid === mark.tid);
+      const between = tasks.filter((one) => one.ts + one.dur > mark.ts && one.ts + one.dur < shown.ts);
+      return between.reduce((sum, one) => sum + one.tdur, 0) / 1000;
+    });
+}

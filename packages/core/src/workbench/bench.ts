@@ -17,20 +17,23 @@ export interface Bench {
  */
 export function openBench(engine: Engine, entries: readonly LogEntry[], before?: Bench): Bench {
   const state = before ? refold(before.state, entries, engine) : foldEntries(entries, engine);
-  const goesOn = before !== undefined && before.engine === engine && saysTheSame(before.state, state);
-  if (goesOn && state.entries.length === before.state.entries.length) return before;
-  return { engine, state, facts: state.facts, entries: goesOn ? withNew(before, state) : byId(entries) };
-}
-const byId = (entries: readonly LogEntry[]) => new Map(entries.map((entry) => [entry.id, entry]));
-function withNew({ entries, state }: Bench, after: RecordState): Bench['entries'] {
-  const all = new Map(entries);
-  for (const { entry } of after.entries.slice(state.entries.length)) all.set(entry.id, entry);
-  return all;
+  if (before !== undefined && before.engine === engine && saysTheSame(before.state, state)) return before;
+  let entriesById: Bench['entries'] | undefined;
+  return {
+    engine,
+    state,
+    facts: state.facts,
+    // Made when somebody looks an old entry up: a reading more must not cost all those before it.
+    get entries() {
+      entriesById ??= new Map(state.entries.map(({ entry }) => [entry.id, entry]));
+      return entriesById;
+    },
+  };
 }
 
-/** Whether everything that was read before still stands as it stood. */
+/** Whether nothing has come and everything that was read before still stands as it stood. */
 const saysTheSame = ({ entries }: RecordState, after: RecordState): boolean =>
-  entries.length <= after.entries.length &&
+  entries.length === after.entries.length &&
   entries.every((one, at) => {
     const other = after.entries[at]!;
     return one === other || (one.reading === other.reading && one.struck === other.struck);
@@ -39,8 +42,18 @@ const saysTheSame = ({ entries }: RecordState, after: RecordState): boolean =>
 /** "2026-11-25 10:04": the local time of the device that wrote the entry, without its offset. */
 export const shownTime = (at: string): string => at.slice(0, 16).replace('T', ' ');
 
+/** How many of the newest entries are looked through before all are sorted by their names. */
+const NEWEST = 16;
+function amongNewest({ state }: Bench, id: string): LogEntry | undefined {
+  for (let back = 1; back <= NEWEST; back += 1) {
+    const entry = state.entries.at(-back)?.entry;
+    if (entry?.id === id) return entry;
+  }
+  return undefined;
+}
+
 /** Who and when of an entry; undefined for a fact without one. */
 export function givenBy(bench: Bench, entry: string | undefined): Given | undefined {
-  const envelope = entry === undefined ? undefined : bench.entries.get(entry);
+  const envelope = entry === undefined ? undefined : (amongNewest(bench, entry) ?? bench.entries.get(entry));
   return envelope && { by: envelope.person, at: shownTime(envelope.at), entry: envelope.id };
 }

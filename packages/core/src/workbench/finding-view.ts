@@ -84,7 +84,9 @@ export function findingView(finding: Finding, shownIn: ShownIn, words = finding.
     ...(distance !== undefined && { distance }),
     ...(held?.nearEnd !== undefined && { nearEnd: held.nearEnd }),
     words: advice === undefined ? words : words.replace(`; ${advice.words}`, ''),
-    ...(advice && { advice: { words: advice.words, source: sourceLines([advice.source]).join('; ') } }),
+    ...(advice && {
+      advice: { words: advice.words.replace(/, as advice$/, ''), source: sourceLines([advice.source]).join('; ') },
+    }),
     ...(again && { again: { slot: again.key, words: `${again.name}: ${share(again.share)} of the doubt is its` } }),
     // Worked out when a number is opened: on a sheet of a hundred sizes nobody opens more than a few.
     get working() {

@@ -128,8 +128,8 @@ export interface WorksheetView {
   /** Where to go on once this sheet is finished; absent where nothing is left to read. */
   readonly next?: { readonly feature: string; readonly title: string; readonly optional: boolean };
   readonly cautions: readonly Caution[];
-  /** Part with its stations; readings and verdicts are marked; touches are slots. */
-  readonly figure?: Figure;
+  /** Part with its stations; readings and verdicts are marked; touches are slots. Worked out when it is asked for. */
+  readonly figure?: Figure | undefined;
 }
 
 export interface AlternativeView {

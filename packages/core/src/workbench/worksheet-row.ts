@@ -67,13 +67,14 @@ function rowFrom(
   const cells = place.stations.map((station, at): Cell => {
     const slot = slots[at]!;
     const readings = parts.read[at] ?? [];
-    const last = readings.at(-1);
-    const given = givenBy(bench, last?.entry);
+    const newest = readings.at(-1);
+    const same = last !== undefined && last.parts.read[at] === parts.read[at];
+    const given = same ? last.row.cells[at]?.given : givenBy(bench, newest?.entry);
     return {
       slot,
       name: place.stations.length === 1 ? place.name : `${place.name}, ${withoutDetail(station.name)}`,
-      state: last === undefined ? 'empty' : disagrees(readings, findings, slot) ? 'disagrees' : 'read',
-      ...(last && slot !== hidden && { text: last.text }),
+      state: newest === undefined ? 'empty' : disagrees(readings, findings, slot) ? 'disagrees' : 'read',
+      ...(newest && slot !== hidden && { text: newest.text }),
       ...(given && { given }),
       readings: readings.length,
     };

@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { engineWith, readAll, readingsOf } from '../assess/assess.suite.js';
+import { assess } from '../assess/index.js';
 import { engineOf, Scribe, SHEETS } from './bench.suite.js';
-import { type FindingView, measureView, proposeInstrument, proposeMeasured, worksheetView } from './index.js';
+import {
+  type FindingView,
+  findingView,
+  measureView,
+  proposeInstrument,
+  proposeMeasured,
+  worksheetView,
+} from './index.js';
 
 const shown = { shownIn: { length: 'mm' }, today: '2026-01-01' } as const;
 const scribeOf = () => new Scribe(engineOf(SHEETS.v8));
@@ -58,6 +67,56 @@ describe('a worksheet', () => {
     expect(diameter?.wearLimit).toMatch(/98\.768 mm \(0\.15 mm from new\)/);
     expect(diameter?.origin).toMatch(/Quernside Works book 51/);
     expect(diameter?.working.length).toBeGreaterThan(0);
+  });
+  it('tells how far a hole may still wear by the high end, a shaft by the low one', () => {
+    const scribe = scribeOf();
+    readBore(scribe, 1, ROUND);
+    // 98.618 + 0.15 = 98.768 mm at most; 98.768 - 98.610.
+    expect(finding(scribe, '1', 'cylinder-bore.diameter')).toMatchObject({
+      distance: '0.158 mm from the wear limit',
+      nearEnd: 'high',
+    });
+    const stems = () => worksheetView(scribe.bench, 'valve-stem', shown);
+    const place = '1-intake-1';
+    for (const slot of stems()?.order.filter((one) => one.startsWith(`valve-stem/${place}/`)) ?? [])
+      read(scribe, slot, '7.965 mm');
+    const stem = stems()?.rows.find((one) => one.place === place)?.findings[0];
+    // Printed: 7.930 mm at least; 7.965 - 7.930.
+    expect(stem).toMatchObject({ verdict: 'in', distance: '0.035 mm from the wear limit', nearEnd: 'low' });
+  });
+  it('gives the general rule of wear as advice with its source, apart from the limit', () => {
+    const engine = engineWith(['property: valve-stem.diameter, whenNew: "7.970..7.985 mm"']);
+    const { findings } = assess(engine, readingsOf(readAll(engine, 'valve-stem', '1-intake-1', '7.960 mm')));
+    const stem = findings.find((one) => one.key === 'valve-stem.diameter@1-intake-1');
+    if (stem === undefined) throw new Error('no stem');
+    const view = findingView(stem, { length: 'mm' });
+    // Trade map O07 [R65]: a stem may wear 0.001 in = 0.0254 mm; it has worn 0.010 mm below the smallest new one.
+    expect(view.advice?.words).toBe('within a general wear rule of one military manual');
+    expect(view.advice?.source).toMatch(/TM 10-3930-647-14&P/);
+    expect(view.words).toBe('outside the new range');
+    expect(view.wearLimit).toBeUndefined();
+  });
+  it('leads on to the next sheet with something to read, cross-checks last', () => {
+    const scribe = scribeOf();
+    const sheet = (feature: string) => worksheetView(scribe.bench, feature, shown);
+    expect(sheet('crank-end-float')?.next).toBeUndefined();
+    read(scribe, 'crank-end-float/crankshaft/float', '0.165 mm');
+    expect(sheet('crank-end-float')).toMatchObject({
+      finished: true,
+      next: { feature: 'cam-end-float', optional: false },
+    });
+    read(scribe, 'cam-end-float/camshaft/float', '0.125 mm');
+    expect(sheet('cam-end-float')?.next?.feature).toBe('rod-side-clearance');
+    expect(sheet('crank-end-float')?.next?.feature).toBe('rod-side-clearance');
+  });
+  it('gives the same row again where nothing of it has changed, so that a screen need not draw it anew', () => {
+    const scribe = scribeOf();
+    const before = bores(scribe);
+    read(scribe, 'cylinder-bore/1/top-thrust', '98.610 mm');
+    const after = bores(scribe);
+    const changed = after.rows.filter((one, i) => one !== before.rows[i]).map((one) => one.place);
+    expect(changed).toEqual(['1']);
+    expect(after.columns).toBe(before.columns);
   });
   it('shows lengths in the unit of the device and leaves readings as they were keyed', () => {
     const scribe = scribeOf();
@@ -163,6 +222,13 @@ describe('measuring as a whole', () => {
     keep(scribe, 'in', '0.0001 in');
     expect(bores(scribe)).toMatchObject({ unit: 'in', instrument: { id: 'g', places: 4 } });
     expect(worksheetView(scribe.bench, 'chamber-volume', shown)?.instrument).toBeUndefined();
+  });
+  it('does not wait for cross-checks: an area is done when what is decided by is read', () => {
+    const { areas } = measureView(scribeOf().bench, shown);
+    const block = areas.find((one) => one.area === 'block');
+    const needed = block?.sheets.filter((one) => !one.optional) ?? [];
+    expect(block?.sheets.length).toBeGreaterThan(needed.length);
+    expect(block?.progress.of).toBe(needed.reduce((sum, one) => sum + one.progress.of, 0));
   });
   it('keeps the worst verdict of an area', () => {
     const scribe = scribeOf();

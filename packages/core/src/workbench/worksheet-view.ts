@@ -40,6 +40,7 @@ export function worksheetView(bench: Bench, feature: string, options: WorksheetO
   const inHand = gaugeInHand(assessment, found, options.instrument);
   const finished = progress.of > 0 && progress.done === progress.of;
   const after = finished ? sheetAfter(assessment, found) : undefined;
+  let figure: WorksheetView['figure'];
   const shown = (one: Instrument) => instrumentView(one, assessment.readings, options.today);
   return {
     feature,
@@ -60,7 +61,11 @@ export function worksheetView(bench: Bench, feature: string, options: WorksheetO
     finished,
     ...(after && { next: { feature: after.kind.id, title: after.kind.title, optional: after.kind.optional ?? false } }),
     cautions: measureCautions(kind),
-    ...(place && { figure: worksheetFigure(assessment, found, place, { ...options, ...(current && { current }) }) }),
+    // Drawn when it is looked at: what a person keys by comes first.
+    get figure() {
+      figure ??= place && worksheetFigure(assessment, found, place, { ...options, ...(current && { current }) });
+      return figure;
+    },
   };
 }
 

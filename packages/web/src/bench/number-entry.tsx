@@ -1,10 +1,11 @@
-import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import type { Action } from '../keys/index.js';
-import { notABounce } from '../keys/index.js';
+import { notABounce, useSteady } from '../keys/index.js';
 import { ActButton } from './act-button.js';
 import { complaintWords } from './complaint-words.js';
 import { emptyBuffer, hasDigits, type KeyBuffer, type Keyed, pressKey, shownNumber, takeText } from './key-buffer.js';
 import { Keypad } from './keypad.js';
+import { NumberField } from './number-field.js';
 import { type Barrier, barrierFor, type GateRules } from './number-gate.js';
 import { NumberQuestion } from './number-question.js';
 import { toneRefused } from './tones.js';
@@ -112,6 +113,13 @@ export function NumberEntry({
     event.preventDefault();
     if (!event.repeat) guarded();
   };
+  const onText = useSteady((text: string) => typed(rawFrom(text, buffer)));
+  const onKeyed = useSteady(onKey);
+  // The field keeps its text itself: a controlled one is told its name anew with every key, which costs more than all else.
+  useLayoutEffect(() => {
+    const shown = shownWhileKeying(buffer);
+    if (field.current && field.current.value !== shown) field.current.value = shown;
+  });
   const afterSilence = useRef(guarded);
   useEffect(() => {
     afterSilence.current = guarded;
@@ -126,28 +134,13 @@ export function NumberEntry({
   }, [silent, silence, buffer]);
 
   return (
-    <div className="entry">
+    <div className={pad && !question ? 'entry entry-pad' : 'entry'}>
       <div className="entry-armed">
         <label className="entry-slot" htmlFor={id}>
           {slot}
         </label>
         <span className="entry-line">
-          <input
-            id={id}
-            ref={field}
-            className="entry-input"
-            type="text"
-            inputMode="none"
-            autoComplete="off"
-            autoCorrect="off"
-            spellCheck={false}
-            data-armed
-            value={shownWhileKeying(buffer)}
-            placeholder="–"
-            aria-describedby={`${id}-ghost ${id}-said`}
-            onChange={(event) => typed(rawFrom(event.target.value, buffer))}
-            onKeyDown={onKey}
-          />
+          <NumberField id={id} field={field} onText={onText} onKey={onKeyed} />
           <span className="entry-unit">{rules.unit}</span>
         </span>
         <span className="entry-ghost" id={`${id}-ghost`}>

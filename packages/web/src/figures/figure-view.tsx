@@ -1,5 +1,14 @@
 import type { Figure, Shape, Touch } from '@gudgeon/core/drawing';
-import { type KeyboardEvent, type MouseEvent, useId, useLayoutEffect, useRef, useState } from 'react';
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  memo,
+  type SyntheticEvent,
+  useId,
+  useLayoutEffect,
+  useRef,
+  useState,
+} from 'react';
 import { DrawnShape } from './drawn-shape.js';
 import { neighbour, touchAt } from './neighbour.js';
 
@@ -100,10 +109,15 @@ interface PlacesProps {
 
 function Places({ touches, current, onTouch }: PlacesProps) {
   const [roving, setRoving] = useState<string>();
-  const parts = useRef(new Map<string, SVGGElement>());
+  const all = useRef<SVGGElement>(null);
   const stop = touches.find((t) => t.part === roving) ?? touches.find((t) => t.part === current) ?? touches[0];
-
-  const onKey = (event: KeyboardEvent, touch: Touch) => {
+  const touched = ({ target }: SyntheticEvent): Touch | undefined => {
+    const part = (target as Element).closest<SVGGElement>('[data-part]')?.dataset.part;
+    return touches.find((touch) => touch.part === part);
+  };
+  const onKey = (event: KeyboardEvent) => {
+    const touch = touched(event);
+    if (!touch) return;
     if (event.key === 'Enter' || event.key === ' ') {
       event.preventDefault();
       event.stopPropagation();
@@ -116,36 +130,60 @@ function Places({ touches, current, onTouch }: PlacesProps) {
     event.stopPropagation();
     if (!next) return;
     setRoving(next.part);
-    parts.current.get(next.part)?.focus();
+    all.current?.querySelector<SVGGElement>(`[data-part="${CSS.escape(next.part)}"]`)?.focus();
   };
-
   return (
-    <g data-arrows>
-      {touches.map((touch) => (
-        // A button element cannot stand inside SVG.
-        // biome-ignore lint/a11y/useSemanticElements: see above
-        <g
-          key={touch.part}
-          ref={(element) => {
-            if (element) parts.current.set(touch.part, element);
-            else parts.current.delete(touch.part);
-          }}
-          className="place"
-          role="button"
-          tabIndex={touch.part === stop?.part ? 0 : -1}
-          aria-label={touch.name}
-          aria-current={touch.part === current ? 'true' : undefined}
-          data-part={touch.part}
-          onFocus={() => setRoving(touch.part)}
-          onKeyDown={(event) => onKey(event, touch)}
-          onClick={(event) => {
-            // Assistive technology presses without a place on the glass.
-            if (event.detail === 0) onTouch(touch.part);
-          }}
-        >
-          <circle className="place-ring" cx={touch.centre.x} cy={touch.centre.y} r={touch.reach} />
-        </g>
+    // Events of the places come up to their group, so that a place is drawn anew only where it looks different.
+    // biome-ignore lint/a11y/noStaticElementInteractions: see above
+    <g
+      ref={all}
+      data-arrows
+      onFocus={(event) => setRoving(touched(event)?.part)}
+      onKeyDown={onKey}
+      onClick={(event) => {
+        // Assistive technology presses without a place on the glass.
+        const touch = event.detail === 0 ? touched(event) : undefined;
+        if (touch) onTouch(touch.part);
+      }}
+    >
+      {touches.map(({ part, name, centre, reach }) => (
+        <Place
+          key={part}
+          part={part}
+          name={name}
+          x={centre.x}
+          y={centre.y}
+          reach={reach}
+          stop={part === stop?.part}
+          current={part === current}
+        />
       ))}
     </g>
   );
 }
+
+interface PlaceProps {
+  readonly part: string;
+  readonly name: string;
+  readonly x: number;
+  readonly y: number;
+  readonly reach: number;
+  readonly stop: boolean;
+  readonly current: boolean;
+}
+const Place = memo(function Place({ part, name, x, y, reach, stop, current }: PlaceProps) {
+  return (
+    // A button element cannot stand inside SVG.
+    // biome-ignore lint/a11y/useSemanticElements: see above
+    <g
+      className="place"
+      role="button"
+      tabIndex={stop ? 0 : -1}
+      aria-label={name}
+      aria-current={current ? 'true' : undefined}
+      data-part={part}
+    >
+      <circle className="place-ring" cx={x} cy={y} r={reach} />
+    </g>
+  );
+});

@@ -1,9 +1,10 @@
-import { memo, useDeferredValue, useEffect, useState } from 'react';
+import { memo, useEffect, useState } from 'react';
+import { useBehind } from '../keys/index.js';
 import { copyWords, type JobState } from '../log/index.js';
 
 /** Whether every entry has its second copy. Stands on each screen of a job, in words; it follows a frame behind what is recorded. */
 export function CopyState({ state }: { readonly state: JobState }) {
-  return <Words state={useDeferredValue(state)} />;
+  return <Words state={useBehind(state)} />;
 }
 
 const Words = memo(function Words({ state }: { readonly state: JobState }) {

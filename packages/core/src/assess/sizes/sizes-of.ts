@@ -63,6 +63,7 @@ function readPlace(
   bySlot: Readings['bySlot'],
   before: PlaceRead | undefined,
 ): PlaceRead | undefined {
+  if (before !== undefined && asBefore(before, slots, bySlot)) return before;
   let spot = before?.spot;
   let by: (Corrected | undefined)[] | undefined;
   let count = 0;
@@ -86,6 +87,12 @@ function readPlace(
   }
   if (!changed) return before;
   return by && spot && { spot, by, whole: count === slots.length };
+}
+
+/** Whether every slot still has the very list of readings that it had. */
+function asBefore({ by }: PlaceRead, slots: PlannedPlace['slots'], bySlot: Readings['bySlot']): boolean {
+  for (let at = 0; at < slots.length; at += 1) if (by[at]?.taken !== bySlot.get(slots[at]!.slot)) return false;
+  return true;
 }
 
 /** Entries never change; but a note of the temperature may have been struck out. */

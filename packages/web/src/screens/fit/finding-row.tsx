@@ -35,6 +35,7 @@ export function FindingRow({ job, row }: FindingRowProps) {
         />
         <span className="fit-row-words">
           {isRead && <span className={row.verdict === 'out' ? 'fit-row-out' : undefined}>{row.words}</span>}
+          {row.advice && <em>Advice, no limit: {row.advice.words}</em>}
           {row.origin !== '' && <span className="soft">Limit from {row.origin}</span>}
         </span>
       </summary>
@@ -46,6 +47,7 @@ export function FindingRow({ job, row }: FindingRowProps) {
 function Opened({ job, row }: FindingRowProps) {
   return (
     <div className="fit-opened stack">
+      {row.advice && <p>Advice from: {row.advice.source}. A limit that the maker prints outranks it.</p>}
       {row.again && <p>Measure this again first: {row.again.words}</p>}
       <Working working={row.working} sources={row.sources} cautions={row.cautions} />
       {row.slot && (

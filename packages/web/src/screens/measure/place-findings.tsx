@@ -81,6 +81,7 @@ export const OneFinding = memo(function OneFinding({ finding, again }: OneFindin
           </span>
           <span>{limitWords(finding)}</span>
           <span>{[finding.distance, finding.words].filter(Boolean).join(', ')}</span>
+          {finding.advice && <em>Advice, no limit: {finding.advice.words}</em>}
         </span>
       </summary>
       {open && <Why finding={finding} {...(again ? { again } : {})} />}

@@ -1,8 +1,8 @@
 import type { Bench } from '@gudgeon/core/workbench';
-import { memo, useDeferredValue } from 'react';
+import { memo } from 'react';
 import { useSearch } from 'wouter';
 import { FigureView, useWide } from '../../figures/index.js';
-import { useFromTop } from '../../keys/index.js';
+import { useBehind, useFromTop } from '../../keys/index.js';
 import { BenchScreen, type OpenJob, Said, useBench, useRecord, WithJob } from '../../shell/index.js';
 import { AllRead } from './all-read.js';
 import { EntryDesk } from './entry-desk.js';
@@ -41,13 +41,13 @@ interface SheetProps {
   readonly desk: SheetDesk;
 }
 /**
- * Drawing and field first; the table beside them on a laptop, below them on a phone. There it follows a frame behind: what a person keys
- * by, the read-back with its verdict and the drawing, comes first.
+ * Drawing and field first; the table beside them on a laptop, below them on a phone. On a phone drawing and table follow a frame behind:
+ * what a person keys by, the next slot and the read-back with its verdict, comes first.
  */
 const Sheet = memo(function Sheet({ job, bench, desk }: SheetProps) {
   const { view, slot, choose, recorder } = desk;
-  const behind = useDeferredValue(desk);
-  const wide = useWide();
+  const second = useBehind(desk);
+  const behind = useWide() ? desk : second;
   const cell = view.rows.flatMap((row) => row.cells).find((one) => one.slot === slot);
   useFromTop(view.feature);
   useGridKeys((step) => {
@@ -57,16 +57,21 @@ const Sheet = memo(function Sheet({ job, bench, desk }: SheetProps) {
   return (
     <div className="sheet">
       <div className="sheet-desk">
-        {view.figure && <FigureView figure={view.figure} onTouch={choose} {...(slot ? { current: slot } : {})} />}
+        <Drawing desk={behind} />
         {cell === undefined && <AllRead job={job} desk={desk} />}
         {cell && (cell.readings === 0 || desk.repeat) && <EntryDesk desk={desk} cell={cell} />}
         {cell && cell.readings > 0 && !desk.repeat && <SlotRead desk={desk} cell={cell} />}
         {cell === undefined && <LastReading desk={desk} />}
         {recorder.said !== lastText(desk) && <Said recorder={recorder} />}
       </div>
-      <SheetTable job={job} bench={bench} desk={wide ? desk : behind} />
+      <SheetTable job={job} bench={bench} desk={behind} />
     </div>
   );
+});
+
+const Drawing = memo(function Drawing({ desk }: { readonly desk: SheetDesk }) {
+  const { view, slot, choose } = desk;
+  return view.figure && <FigureView figure={view.figure} onTouch={choose} {...(slot ? { current: slot } : {})} />;
 });
 
 /** What was read last stands in its own place already. */
