@@ -99,9 +99,9 @@ describe('degreeing a cam', () => {
       for (const place of [...PLACES].reverse()) await keyPlace(page, place);
       const words = page.locator('[data-lobe-words]');
       await expect
-        .poll(() => words.innerText())
+        .poll(() => words.textContent())
         .toMatch(/^8 readings\. Middle 113\.[3-7]° after top ±0\.\d+°, 3\.[3-7]° later/);
-      expect(await answer(page, 'later-than-card@1-intake-1').innerText()).toMatch(/3\.[3-7] deg.*OUT/s);
+      expect(await answer(page, 'later-than-card@1-intake-1').textContent()).toMatch(/3\.[3-7] deg.*OUT/s);
       await picture(page, `turning-grown-${name}`);
       await picture(page, `turning-grown-whole-${name}`, true);
       expect(await accessibilityFaults(page)).toEqual([]);
@@ -123,12 +123,12 @@ describe('degreeing a cam', () => {
     await page.waitForTimeout(BETWEEN);
     await page.getByRole('button', { name: /^Next: lift/ }).tap();
     await asked(page, 'lift');
-    expect(await page.locator('.several-keyed').innerText()).toContain('wheel 60 deg');
+    expect(await page.locator('.several-keyed').textContent()).toContain('wheel 60 deg');
     await picture(page, 'turning-pad-phone');
     for (const digit of ['3', 'decimal point', '1']) await page.locator(`.key[data-key="${digit}"]`).tap();
     await page.waitForTimeout(BETWEEN);
     await page.getByRole('button', { name: /^Record/ }).tap();
-    await expect.poll(() => page.locator('[data-lobe-words]').innerText()).toMatch(/^1 reading\./);
+    await expect.poll(() => page.locator('[data-lobe-words]').textContent()).toMatch(/^1 reading\./);
     expectQuiet(device);
   }, 60_000);
 
@@ -143,17 +143,17 @@ describe('degreeing a cam', () => {
     await key(page, (lobeLift(-40) - 0.7).toFixed(2));
     const question = page.getByRole('alertdialog');
     await question.waitFor();
-    expect(await question.innerText()).toContain('Not where the other readings of this lobe put it');
+    expect(await question.textContent()).toContain('Not where the other readings of this lobe put it');
     await picture(page, 'turning-question-laptop');
     await page.getByRole('button', { name: /^Keep/ }).press('Enter');
     const wrong = page.locator('.turning-wrong');
     await wrong.waitFor();
-    expect(await wrong.innerText()).toMatch(/Looks wrong: 0\.\d+ mm below the curve of the others/);
+    expect(await wrong.textContent()).toMatch(/Looks wrong: 0\.\d+ mm below the curve of the others/);
     await picture(page, 'turning-wrong-laptop', true);
     await wrong.getByRole('button', { name: /^Strike out/ }).press('Enter');
     await page.getByRole('button', { name: /: misread$/ }).press('Enter');
     await wrong.waitFor({ state: 'detached' });
-    await expect.poll(() => page.locator('[data-lobe-words]').innerText()).toMatch(/^12 readings/);
+    await expect.poll(() => page.locator('[data-lobe-words]').textContent()).toMatch(/^12 readings/);
     expectQuiet(device);
   }, 120_000);
 
@@ -169,8 +169,8 @@ describe('degreeing a cam', () => {
     await page.getByRole('button', { name: /^Add a usual set/ }).press('Enter');
     await page.getByLabel(/^Teeth of the crank sprocket/).fill('22');
     const ways = page.locator('[data-correction]');
-    await expect.poll(() => ways.first().innerText()).toMatch(/^[34] deg crank/);
-    const best = await ways.first().innerText();
+    await expect.poll(() => ways.first().textContent()).toMatch(/^[34] deg crank/);
+    const best = await ways.first().textContent();
     expect(best).toMatch(/earlier; leaves it 0\.[3-6]° (later|earlier) than wanted/);
     expect(best).toMatch(/intake room \d\.\d+ mm, at least 2\.000 mm wanted/);
     await ways.first().scrollIntoViewIfNeeded();
@@ -182,7 +182,7 @@ describe('degreeing a cam', () => {
       .press('Enter');
     await page.locator('[data-scratch="1"]').waitFor();
     // What was read stays what it is; the rooms follow.
-    expect(await page.locator('[data-lobe-words]').innerText()).toMatch(/3\.[3-7]° later than wanted/);
+    expect(await page.locator('[data-lobe-words]').textContent()).toMatch(/3\.[3-7]° later than wanted/);
     await openSubject(page, job, 'valve-room');
     await page.locator('[data-input="cam-advance"][data-origin="scratch"]').waitFor();
     expectQuiet(device);
@@ -200,15 +200,15 @@ describe('valve room', () => {
       await openSubject(page, job, 'valve-room');
       await page.getByText(/From where it stands the cam may be advanced by [\d.]+ deg and retarded by/).waitFor();
       const watched = page.locator('[data-watched="valve-room@intake"]').first();
-      const before = await watched.innerText();
+      const before = await watched.textContent();
       await picture(page, `turning-room-${name}`);
       await cam(page).focus();
       for (let step = 0; step < 8; step += 1) await page.keyboard.press('ArrowRight');
-      await expect.poll(() => watched.innerText()).not.toBe(before);
+      await expect.poll(() => watched.textContent()).not.toBe(before);
       await page.getByText('intake, cam as it is').first().waitFor({ state: 'attached' });
       // Further than the window: the intake valves come too near.
       await page.keyboard.press('End');
-      await expect.poll(() => watched.innerText()).toMatch(/out/i);
+      await expect.poll(() => watched.textContent()).toMatch(/out/i);
       await page.locator('[data-working]').waitFor({ state: 'detached' });
       await picture(page, `turning-room-moved-${name}`, true);
       expect(await accessibilityFaults(page)).toEqual([]);
@@ -223,8 +223,8 @@ describe('valve room', () => {
     const job = await standSheet(page, engines.v8);
     await openSubject(page, job, 'valve-room');
     const table = page.locator('.turning-table').first();
-    expect(await table.innerText()).toMatch(/gasket 0\.1 mm thicker\s+\+0\.\d+ mm\s+\+0\.\d+ mm/);
-    expect(await table.innerText()).toMatch(/lifter bled down/);
+    expect(await table.textContent()).toMatch(/gasket 0\.1 mm thicker\s*\+0\.\d+ mm\s*\+0\.\d+ mm/);
+    expect(await table.textContent()).toMatch(/lifter bled down/);
     await page.getByLabel('The cam that is moved carries').selectOption('intake');
     await page.getByLabel('Piston of').selectOption('3');
     await page.locator('[data-answer="valve-room-pumped-up@exhaust"]').waitFor();
@@ -300,7 +300,7 @@ describe('motion, timing and rockers', () => {
       const figure = page.getByRole('img', { name: /^Valve timing of/ });
       await figure.waitFor();
       expect(await figure.locator('desc').textContent()).toMatch(/Both are open together for \d/);
-      expect(await answer(page, 'overlap').innerText()).toMatch(/28\.0 deg/);
+      expect(await answer(page, 'overlap').textContent()).toMatch(/28\.0 deg/);
       await picture(page, `turning-timing-${name}`);
       await picture(page, `turning-timing-whole-${name}`, true);
       expect(await accessibilityFaults(page)).toEqual([]);
@@ -330,7 +330,7 @@ describe('motion, timing and rockers', () => {
         await key(page, place);
       }
       await answer(page, 'pushrod-narrowest@intake').waitFor();
-      expect(await answer(page, 'pushrod-centred@intake').innerText()).toMatch(/19[67]\.\d+ mm/);
+      expect(await answer(page, 'pushrod-centred@intake').textContent()).toMatch(/19[67]\.\d+ mm/);
       await page.getByRole('button', { name: 'Enough trials for now' }).press('Enter');
       await picture(page, `turning-rockers-${name}`, true);
       expect(await accessibilityFaults(page)).toEqual([]);

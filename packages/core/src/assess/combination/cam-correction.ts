@@ -25,6 +25,8 @@ export interface CorrectionOptions extends RoomOptions {
   readonly mostTeeth?: number;
   /** Lobes that the cam carries; left out: both kinds. */
   readonly moves?: readonly ValveKind[];
+  /** Figures with the cam where it stands as degreed, for the rooms of its lobes by the card; left out: where the card puts it. */
+  readonly standing?: Makeup;
 }
 export interface Correction {
   /** Absent: no part. */
@@ -112,9 +114,9 @@ function angleOf(part: TimingPart): number {
 const ROUNDING = 1e-9;
 /** Least rooms by how far the cam is advanced; of lobes that the cam does not carry, as they are. */
 function roomsOf(makeup: Makeup, options: CorrectionOptions): (advance: number) => Correction['rooms'] {
-  const { moves = VALVE_KINDS } = options;
+  const { moves = VALVE_KINDS, standing = makeup } = options;
   const sides = VALVE_KINDS.flatMap((kind) => {
-    const look = new Look(makeup, kind);
+    const look = new Look(moves.includes(kind) ? standing : makeup, kind);
     const model = roomModel(look, kind, options);
     return model === undefined ? [] : [{ kind, model, limit: look.read('valve-room-least') }];
   });

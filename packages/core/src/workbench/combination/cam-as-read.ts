@@ -1,12 +1,5 @@
 /** The cam as it was read at wheel and indicator, and the place of the cam from which a what-if moves it. */
-import {
-  type DegreeingAnswer,
-  degreeing,
-  figure,
-  type Makeup,
-  type ReadCurves,
-  readCurves,
-} from '../../assess/index.js';
+import { type DegreeingAnswer, degreeing, type Makeup, type ReadCurves, readCurves } from '../../assess/index.js';
 import type { Bench } from '../bench.js';
 import { combinationReadings } from '../combination-readings.js';
 import type { Tried } from './tried.js';
@@ -14,11 +7,11 @@ import type { Tried } from './tried.js';
 /** Where the lift of a valve comes from. */
 export type LiftFrom = 'card' | 'read';
 
-const ADVANCE = 'cam-advance';
+export const ADVANCE = 'cam-advance';
 
 /**
- * The figures with the cam where it stands now. A cam that is moved on the scratch copy is a wish for later: what was read is judged, and moved,
- * from here.
+ * The figures with the cam where card and decision have it. A cam that is moved on the scratch copy is a wish for later: what was read is
+ * judged without it.
  */
 export function camAtRest(tried: Tried): Makeup {
   const known = rested.get(tried.before);
@@ -44,10 +37,6 @@ function alike(one: Makeup['figures'], other: Makeup['figures']): boolean {
   return true;
 }
 
-/** By how much the scratch copy turns the cam ahead of where it stands [rad of crank]. */
-export const advanceTried = (tried: Tried): number =>
-  (figure(tried, ADVANCE)?.value ?? 0) - (figure(tried.before, ADVANCE)?.value ?? 0);
-
 const answers = new WeakMap<Makeup, DegreeingAnswer>();
 
 /** Every lobe that was read, with the cam where it stands. */
@@ -70,6 +59,7 @@ export function curvesRead(bench: Bench, tried: Tried): ReadCurves {
   return known;
 }
 export const NOTHING_READ: ReadCurves = {};
+const curves = new WeakMap<DegreeingAnswer, ReadCurves>();
 
 /** A valve whose lobe lifts no more than this is all but closed. */
 const ALL_BUT_CLOSED = 1e-4;
@@ -90,5 +80,3 @@ export function curvesThroughOverlap(bench: Bench, tried: Tried): ReadCurves {
   return made;
 }
 const through = new WeakMap<ReadCurves, ReadCurves>();
-
-const curves = new WeakMap<DegreeingAnswer, ReadCurves>();

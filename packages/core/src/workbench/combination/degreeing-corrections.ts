@@ -21,6 +21,8 @@ export interface CorrectionsAsked {
   readonly atHand: PartsAtHand;
   readonly carries: CamCarries;
   readonly read: ReadCurves;
+  /** Figures with the cam where it stands. */
+  readonly standing: Makeup;
 }
 export interface CorrectionsShown {
   readonly rows: readonly CorrectionRow[];
@@ -29,25 +31,30 @@ export interface CorrectionsShown {
 
 export function corrections(
   makeup: Makeup,
-  { lobe, atHand, carries, read }: CorrectionsAsked,
+  { lobe, atHand, carries, read, standing }: CorrectionsAsked,
   shownIn: ShownIn,
 ): CorrectionsShown {
   const answered = camCorrection(makeup, lobe, {
     parts: atHand.parts,
     read,
     cylinder: lobe.lobe.cylinder,
+    standing,
     ...(atHand.crankTeeth !== undefined && { crankTeeth: atHand.crankTeeth }),
     ...(carries !== 'both' && { moves: [carries] }),
   });
   const wanted = wantedMiddle(makeup, lobe.lobe);
   if (wanted === undefined) return { rows: [], answered };
   const planned = figure(makeup, 'cam-advance')?.value ?? 0;
-  const rows = answered.choices.map((one) => rowOf(makeup, one, wanted + planned - one.middle, shownIn));
+  const rows = answered.choices.map((one) => ({
+    ...rowOf(one),
+    rooms: roomsOf(makeup, one, shownIn),
+    advance: wanted + planned - one.middle,
+  }));
   return { rows, answered };
 }
 
-function rowOf(makeup: Makeup, one: Correction, advance: number, shownIn: ShownIn): CorrectionRow {
-  const { part, teeth, change, left, verdict, inside, rooms } = one;
+function rowOf(one: Correction): Omit<CorrectionRow, 'rooms' | 'advance'> {
+  const { part, teeth, change, left, verdict, inside } = one;
   return {
     key: `${part?.id ?? 'none'} ${part?.turnedRound ?? false} ${teeth}`,
     name: nameOf(one),
@@ -55,22 +62,23 @@ function rowOf(makeup: Makeup, one: Correction, advance: number, shownIn: ShownI
     left: `${laterText(left)} than wanted`,
     verdict,
     ...(inside !== undefined && { chance: chanceWords(inside) }),
-    rooms: (['intake', 'exhaust'] as const).flatMap((kind) => {
-      const room = rooms[kind];
-      if (room === undefined) return [];
-      const limit = figure(makeup, 'valve-room-least', kind)?.value;
-      const wanted = limit === undefined ? '' : `, at least ${shownQuantity('length', limit, shownIn)} wanted`;
-      return [
-        {
-          kind,
-          words: `${shownQuantity('length', room.gap, shownIn)}${wanted}`,
-          ...(room.kept !== undefined && { kept: room.kept }),
-        },
-      ];
-    }),
-    advance,
   };
 }
+
+const roomsOf = (makeup: Makeup, { rooms }: Correction, shownIn: ShownIn): CorrectionRow['rooms'] =>
+  (['intake', 'exhaust'] as const).flatMap((kind) => {
+    const room = rooms[kind];
+    if (room === undefined) return [];
+    const limit = figure(makeup, 'valve-room-least', kind)?.value;
+    const wanted = limit === undefined ? '' : `, at least ${shownQuantity('length', limit, shownIn)} wanted`;
+    return [
+      {
+        kind,
+        words: `${shownQuantity('length', room.gap, shownIn)}${wanted}`,
+        ...(room.kept !== undefined && { kept: room.kept }),
+      },
+    ];
+  });
 
 function nameOf({ part, teeth }: Correction): string {
   const tooth =

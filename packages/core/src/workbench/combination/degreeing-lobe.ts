@@ -8,6 +8,7 @@ import { worstVerdict } from '../finding-view.js';
 import type { ShownIn } from '../measure-views.js';
 import { degreesText, fromTop, laterText, wheelText } from './degreeing-shown.js';
 import type { NextRow, ReadRow } from './degreeing-views.js';
+import { keyedWords } from './keyed-words.js';
 import { shownQuantity } from './shown.js';
 
 /** Lobes of the engine, each with how far it has grown. */
@@ -62,7 +63,7 @@ export function readRows(bench: Bench, lobe: LobeDegreed | undefined, shownIn: S
       return [
         {
           entry: given.entry,
-          words: `wheel ${wheelText(reading.wheel)}, lobe lift ${shownQuantity('length', reading.lift, shownIn)}, ${fromTop(reading.angle)}`,
+          words: `${keyedWords(bench, given.entry)}; ${fromTop(reading.angle)}`,
           given,
           ...(suspect && {
             wrong: `${shownQuantity('length', Math.abs(suspect.off), shownIn)} ${suspect.off < 0 ? 'below' : 'above'} the curve of the others${suspect.moves === undefined ? '' : `; without it the middle moves by ${degreesText(suspect.moves)}`}`,

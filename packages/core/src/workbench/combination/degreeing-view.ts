@@ -6,6 +6,7 @@ import { type Bench, givenBy } from '../bench.js';
 import { combinationReadings } from '../combination-readings.js';
 import type { ShownIn } from '../measure-views.js';
 import { camAtRest, curvesThroughOverlap, degreeingOf } from './cam-as-read.js';
+import { camStanding } from './cam-standing.js';
 import { TURNING_CAUTIONS } from './degreeing-cautions.js';
 import { corrections } from './degreeing-corrections.js';
 import { chosenLobe, lobeChoices, lobeWords, nextRows, readRows, wantedMiddle } from './degreeing-lobe.js';
@@ -13,6 +14,7 @@ import { degreesText, wheelText } from './degreeing-shown.js';
 import type { DegreeingView, DegreeingWish } from './degreeing-views.js';
 import { wheelFigure } from './degreeing-wheel.js';
 import type { InputWish } from './inputs.js';
+import { keyedWords } from './keyed-words.js';
 import { systemOf } from './shown.js';
 import { subjectView } from './subject.js';
 import type { Tried } from './tried.js';
@@ -32,7 +34,13 @@ export function degreeingView(bench: Bench, tried: Tried, shownIn: ShownIn, wish
     degreed &&
     corrections(
       makeup,
-      { lobe: degreed, atHand: wish.atHand, carries, read: curvesThroughOverlap(bench, tried) },
+      {
+        lobe: degreed,
+        atHand: wish.atHand,
+        carries,
+        read: curvesThroughOverlap(bench, tried),
+        standing: camStanding(bench, tried, carries).carried,
+      },
       shownIn,
     );
   const shownLobe = degreed && { lobe: degreed, name, ...(wanted !== undefined && { wanted }) };
@@ -97,11 +105,11 @@ const withWays = (answer: Answered, ways: Answered): Answered => ({
 function stopOf(bench: Bench, { deadCentre }: DegreeingAnswer): DegreeingView['stop'] {
   const { stops } = combinationReadings(bench.state);
   const cylinder = stops[0]?.cylinder ?? bench.engine.layout.cylinders[0]!.number;
-  const pairs = stops.flatMap(({ first, second, entry }) => {
+  const pairs = stops.flatMap(({ entry }) => {
     const given = givenBy(bench, entry);
     return given === undefined
       ? []
-      : [{ entry: given.entry, given, words: `stop at ${wheelText(first)} and ${wheelText(second)} on the wheel` }];
+      : [{ entry: given.entry, given, words: `stop on cylinder ${cylinder}: ${keyedWords(bench, given.entry)}` }];
   });
   if (deadCentre === undefined) return { cylinder, found: false, pairs, words: '' };
   const { top, u } = deadCentre;

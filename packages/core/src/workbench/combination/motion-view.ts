@@ -75,16 +75,16 @@ export function motionMoving(
   wish: MotionWish,
 ): Pick<MotionView, 'plots' | 'inputs'> {
   const answered = motionAt(bench, tried, asIfSure(tried), wish);
-  return { plots: plotsOf(answered, shownIn), inputs: inputViews(tried, INPUTS, shownIn) };
+  return { plots: plotsOf(answered, shownIn, COARSE), inputs: inputViews(tried, INPUTS, shownIn) };
 }
 
 /** Outside of the lobe the valve stands still: a quarter turn of that is enough. */
-function plotsOf({ motions, speed }: MotionAnswer, shownIn: ShownIn): readonly Plot[] {
+function plotsOf({ motions, speed }: MotionAnswer, shownIn: ShownIn, every = 1): readonly Plot[] {
   const shown = motions.map(({ kind, angles, lifts, speeds, accelerations }) => {
     const open = lifts.findIndex((lift) => lift > 0);
     const closed = lifts.findLastIndex((lift) => lift > 0);
     const [from, to] = [Math.max(0, open - STILL), Math.min(angles.length, closed + STILL)];
-    const cut = (row: Float64Array) => row.subarray(from, to);
+    const cut = (row: Float64Array) => row.subarray(from, to).filter((_, at) => at % every === 0);
     return {
       kind,
       angles: cut(angles),
@@ -95,6 +95,8 @@ function plotsOf({ motions, speed }: MotionAnswer, shownIn: ShownIn): readonly P
   return shown.length === 0 ? [] : motionPlots(shown, speed, systemOf(shownIn));
 }
 const STILL = 10;
+/** While a slider moves every third degree is enough for the eye. */
+const COARSE = 3;
 
 /** Highest speed of the engine [rad/s], about which a speed is chosen; undefined where nobody says it. */
 export const highestSpeed = (tried: Tried): number | undefined => figure(tried, 'highest-speed')?.value;

@@ -19,7 +19,8 @@ import type { PlaceView, SubjectView } from '../combination-views.js';
 import type { ShownIn } from '../measure-views.js';
 import type { ReadRow } from './degreeing-views.js';
 import type { InputWish } from './inputs.js';
-import { shownQuantity, shownWay, systemOf } from './shown.js';
+import { keyedWords } from './keyed-words.js';
+import { shownWay, systemOf } from './shown.js';
 import { subjectView } from './subject.js';
 import type { Tried } from './tried.js';
 
@@ -93,7 +94,7 @@ export function rockersView(bench: Bench, tried: Tried, shownIn: ShownIn, wish: 
       value: all.has(valveKey(one)) ? `${all.get(valveKey(one))!.length} tried` : '',
     })),
     pushrods: bench.engine.valveGear === undefined || bench.engine.valveGear.kind === 'pushrod',
-    trials: trialRows(bench, trials, shownIn),
+    trials: trialRows(bench, trials),
     figure: sweepFigure(bench, valve, trials, pushrods, shownIn, wish.shown ?? {}),
   };
 }
@@ -117,19 +118,11 @@ function plotsOf({ paths }: RockerAnswer, kind: ValveKind, shownIn: ShownIn) {
   return path === undefined ? [] : contactPlots(path, systemOf(shownIn));
 }
 
-function trialRows(bench: Bench, trials: readonly TriedPushrod[], shownIn: ShownIn): readonly ReadRow[] {
-  const told = (value: number) => shownQuantity('length', value, shownIn);
-  return trials.flatMap(({ length, width, offset, entry }) => {
+const trialRows = (bench: Bench, trials: readonly TriedPushrod[]): readonly ReadRow[] =>
+  trials.flatMap(({ entry }) => {
     const given = givenBy(bench, entry);
-    if (given === undefined) return [];
-    const place = offset === undefined ? '' : `, ${placeOf(offset, told)}`;
-    return [{ entry: given.entry, given, words: `pushrod ${told(length)}: mark ${told(width)} wide${place}` }];
+    return given === undefined ? [] : [{ entry, given, words: `pushrod ${keyedWords(bench, entry)}` }];
   });
-}
-function placeOf(offset: number, told: (value: number) => string): string {
-  if (offset === 0) return 'in the middle';
-  return `${told(Math.abs(offset))} ${offset > 0 ? 'away from' : 'toward'} the pivot`;
-}
 
 /** Diameter of the stem as measured, else the middle of its printed window; undefined where neither is known. */
 function stemOf(bench: Bench, valve: ValveId): number | undefined {

@@ -10,7 +10,7 @@ import { degreeingView } from './degreeing-view.js';
 import { judgeLift } from './lift-gate.js';
 import { motionMoving, motionView } from './motion-view.js';
 import { rockersView } from './rockers-view.js';
-import { type PartTyped, timingPart } from './timing-part.js';
+import { type PartTyped, timingPart, USUAL_PARTS } from './timing-part.js';
 import { timingView } from './timing-view.js';
 import { triedOf } from './tried.js';
 import { proposeCamRead, proposeStop, proposeTrial } from './turning-commands.js';
@@ -67,7 +67,7 @@ describe('degreeing on the screen', () => {
     expect(later).toMatchObject({ verdict: 'out', value: expect.stringMatching(/^3\.[45] deg/) });
     expect(view.plots.map(({ id }) => id)).toEqual(['lobe-1-intake-1', 'off-curve-1-intake-1']);
     expect(view.plots[0]!.curves.map(({ id }) => id)).toEqual(['card', 'fit', 'read']);
-    expect(view.readings[0]!.words).toMatch(/^wheel 207\.5°, lobe lift/);
+    expect(view.readings[0]!.words).toMatch(/^wheel 207\.5 deg, lift 0\.\d+ mm; 203\.5° after top$/);
   });
   it('names the reading that looks wrong, and lets go of it when it is struck out', () => {
     const wrong = readAt(-40, 0.0005);
@@ -76,7 +76,7 @@ describe('degreeing on the screen', () => {
     const { readings, figure } = degreeingView(bench, look(bench), MM, NONE);
     const named = readings.filter(({ wrong: words }) => words !== undefined);
     expect(named).toHaveLength(1);
-    expect(named[0]!.words).toContain('wheel 77.5°');
+    expect(named[0]!.words).toContain('wheel 77.5 deg');
     expect(named[0]!.wrong).toMatch(/above the curve of the others; without it the middle moves by/);
     expect(figure.description).toContain('1 of them look wrong');
     const struck = benchOf(v8, [
@@ -103,6 +103,29 @@ describe('degreeing on the screen', () => {
     // Tried on the scratch copy it changes the rooms, not what was read.
     const tried = look(bench, new Map([['cam-advance', corrections[0]!.advance]]));
     expect(degreeingView(bench, tried, MM, NONE).lobe.words).toMatch(/3\.[45]° later than wanted/);
+  });
+  it('counts what a correction does to the rooms from where the cam stands, as its valve room does once it is tried', () => {
+    const bench = benchOf(v8, [stop, ...PLACES.map((one) => readAt(one))]);
+    const atHand = { parts: USUAL_PARTS };
+    const { corrections: ways } = degreeingView(bench, look(bench), MM, { atHand });
+    // Left as it is the cam stands 3.5° later than its card: no scratch figure, and the slider begins there.
+    const asItIs = valveRoomMoving(bench, look(bench), MM, {});
+    expect(asItIs.cam).toMatchObject({
+      origin: 'measured',
+      value: '-3.5',
+      from: expect.stringContaining('as degreed'),
+    });
+    const intake = (words: string) => Number.parseFloat(words);
+    const still = ways.find(({ name }) => name === 'As it is')!;
+    expect(intake(still.rooms[0]!.words)).toBeCloseTo(intake(asItIs.least[0]!.words), 3);
+    const tried = look(bench, new Map([['cam-advance', ways[0]!.advance]]));
+    const moved = valveRoomMoving(bench, tried, MM, {});
+    expect(intake(moved.least[0]!.words)).toBeCloseTo(intake(ways[0]!.rooms[0]!.words), 3);
+    expect(
+      intake(valveRoomView(bench, tried, MM, {}).answers.find(({ key }) => key === 'valve-room@intake')!.value),
+    ).toBeCloseTo(intake(ways[0]!.rooms[0]!.words), 3);
+    // An intake that opens earlier has less room.
+    expect(intake(moved.least[0]!.words)).toBeLessThan(intake(asItIs.least[0]!.words));
   });
   it('asks about a lift that the other readings do not bear out, and about one that no lobe has', () => {
     const bench = benchOf(v8, [stop, ...PLACES.map((one) => readAt(one))]);
@@ -225,7 +248,10 @@ describe('timing, motion and rockers on the screen', () => {
       'Valve speed at 4000 r/min',
       'Valve acceleration at 4000 r/min',
     ]);
-    expect(motionMoving(bench, look(bench), MM, { speed }).plots).toEqual(whole.plots);
+    const moving = motionMoving(bench, look(bench), MM, { speed });
+    expect(moving.plots.map(({ title }) => title)).toEqual(whole.plots.map(({ title }) => title));
+    const [first] = moving.plots[2]!.curves[0]!.points;
+    expect(whole.plots[2]!.curves[0]!.points).toContainEqual(first);
   });
   it('keeps trials of pushrods by valve and finds the narrowest mark among them', () => {
     const tried = (length: number, width: number, offset: number): Wish => {
@@ -238,7 +264,7 @@ describe('timing, motion and rockers on the screen', () => {
     const bench = benchOf(v8, [tried(196, 2.4, -1), tried(197, 1.6, 0.1), tried(198, 2, 1.1)]);
     const view = rockersView(bench, look(bench), MM, {});
     expect(view.trials.map(({ words }) => words)[0]).toMatch(
-      /^pushrod 196\.000 mm: mark 2\.400 mm wide, 1\.000 mm toward the pivot/,
+      /^pushrod 196 mm: mark 2.4 mm wide, -1 mm from the middle/,
     );
     expect(view.answers.find(({ key }) => key === 'pushrod-narrowest@intake')).toBeDefined();
     expect(view.figure.description).toContain('It is centred at');

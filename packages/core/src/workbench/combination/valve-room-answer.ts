@@ -3,20 +3,19 @@ import {
   type Answered,
   type CamWindowAnswer,
   camWindowOf,
-  type Makeup,
   type ValveRoomAnswer,
   type ValveRoomOptions,
   valveRoomOf,
 } from '../../assess/index.js';
 import type { ValveKind } from '../../engine/index.js';
 import type { Bench } from '../bench.js';
-import { advanceTried, camAtRest } from './cam-as-read.js';
+import { type CamStanding, camStanding } from './cam-standing.js';
 import type { Tried } from './tried.js';
 import { askedOf, type CamCarries, type ValveRoomAsked, type ValveRoomWish } from './valve-room-asked.js';
 
 export interface ValveRoomFound {
   readonly asked: ValveRoomAsked;
-  /** By how much the cam is turned ahead on the scratch copy [rad]. */
+  /** By how much the scratch copy turns the cam ahead of where it stands [rad]. */
   readonly advance: number;
   readonly room: ValveRoomAnswer;
   readonly window: CamWindowAnswer;
@@ -26,10 +25,9 @@ export interface ValveRoomFound {
 export function valveRoomAnswer(bench: Bench, tried: Tried, wish: ValveRoomWish = {}): ValveRoomFound {
   const asked = askedOf(bench, tried, wish);
   const { cylinder, carries, read } = asked;
-  const makeup = camAtRest(tried);
-  const advance = advanceTried(tried);
-  const room = roomOf(makeup, { read, cylinder, advance }, carries);
-  const window = camWindowOf(makeup, { read, cylinder, ...(carries !== 'both' && { kinds: [carries] }) });
+  const standing = camStanding(bench, tried, carries);
+  const room = roomOf(standing, { read, cylinder }, carries);
+  const window = camWindowOf(standing.carried, { read, cylinder, ...(carries !== 'both' && { kinds: [carries] }) });
   const answered: Answered = {
     ...room,
     figures: [...room.figures, ...window.figures],
@@ -37,14 +35,18 @@ export function valveRoomAnswer(bench: Bench, tried: Tried, wish: ValveRoomWish 
     missing: [...room.missing, ...window.missing],
     cautions: [...new Set([...room.cautions, ...window.cautions])],
   };
-  return { asked, advance, room, window, answered };
+  return { asked, advance: standing.move, room, window, answered };
 }
 
 /** The room of valves whose cam is not moved stays what it is. */
-function roomOf(makeup: Makeup, options: ValveRoomOptions, carries: CamCarries): ValveRoomAnswer {
-  const moved = valveRoomOf(makeup, options);
-  if (carries === 'both' || (options.advance ?? 0) === 0) return moved;
-  const still = valveRoomOf(makeup, { ...options, advance: 0 });
+function roomOf(
+  { carried, others, move }: CamStanding,
+  options: ValveRoomOptions,
+  carries: CamCarries,
+): ValveRoomAnswer {
+  const moved = valveRoomOf(carried, { ...options, advance: move });
+  if (carries === 'both') return moved;
+  const still = valveRoomOf(others, options);
   const turns = ({ kind }: { readonly kind?: ValveKind }) => kind === undefined || kind === carries;
   return {
     ...moved,

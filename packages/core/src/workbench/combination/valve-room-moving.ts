@@ -5,7 +5,7 @@ import type { CylinderNumber, ValveKind } from '../../engine/index.js';
 import type { Bench } from '../bench.js';
 import type { InputView } from '../combination-views.js';
 import type { ShownIn } from '../measure-views.js';
-import { advanceTried, camAtRest } from './cam-as-read.js';
+import { camInput, camStanding } from './cam-standing.js';
 import { inputViews } from './inputs.js';
 import { shownQuantity, systemOf } from './shown.js';
 import type { Tried } from './tried.js';
@@ -22,24 +22,31 @@ export interface ValveRoomMoving {
 }
 type Room = Pick<RoomOfKind, 'kind' | 'angles' | 'gaps' | 'least'>;
 
-/** Every second degree is drawn: the eye sees no more, and a slider has to redraw it within a frame. */
-const EVERY = 2;
-
-export function valveRoomMoving(bench: Bench, tried: Tried, shownIn: ShownIn, wish: ValveRoomWish): ValveRoomMoving {
+/** `every`: a point is drawn for every so many degrees; while a slider moves the eye sees no more than every second. */
+export function valveRoomMoving(
+  bench: Bench,
+  tried: Tried,
+  shownIn: ShownIn,
+  wish: ValveRoomWish,
+  every = 1,
+): ValveRoomMoving {
   const { cylinder, carries, read } = askedOf(bench, tried, wish);
-  const moved = advanceTried(tried);
-  const { sweep, rest } = sweepOf(camAtRest(tried), { read, cylinder });
-  const now = moved === 0 ? rest : sweep(moved);
-  const rooms = rest.map((own): RoomShown => {
-    const other = now.find(({ kind }) => kind === own.kind) ?? own;
-    const turned = moved !== 0 && (carries === 'both' || carries === own.kind);
-    const limit = figure(tried, 'valve-room-least', own.kind);
-    return { ...shownRoom(turned ? other : own, turned ? own : undefined), ...(limit && { limit: limitOf(limit) }) };
+  const standing = camStanding(bench, tried, carries);
+  const { carried, others, move } = standing;
+  const own = sweepOf(carried, { read, cylinder });
+  const rest = carries === 'both' ? own.rest : ofBoth(carries, own.rest, sweepOf(others, { read, cylinder }).rest);
+  const now = move === 0 ? own.rest : own.sweep(move);
+  const rooms = rest.map((before): RoomShown => {
+    const { kind } = before;
+    const turned = move !== 0 && (carries === 'both' || carries === kind);
+    const after = turned ? now.find((one) => one.kind === kind) : undefined;
+    const limit = figure(tried, 'valve-room-least', kind);
+    return { ...shownRoom(every, after ?? before, after && before), ...(limit && { limit: limitOf(limit) }) };
   });
   return {
     plots: rooms.length === 0 ? [] : [valveRoomPlot(rooms, systemOf(shownIn), highestShown(rest))],
     inputs: inputViews(tried, roomInputs(cylinder), shownIn),
-    cam: inputViews(tried, ['cam-advance'], shownIn)[0]!,
+    cam: camInput(tried, standing, shownIn),
     least: rooms.map(({ kind, least, limit }) => ({
       kind,
       words: `${shownQuantity('length', least.gap, shownIn)} at ${placeWords(least.angle)}`,
@@ -47,6 +54,12 @@ export function valveRoomMoving(bench: Bench, tried: Tried, shownIn: ShownIn, wi
     })),
   };
 }
+
+/** Of each kind the room of its own cam. */
+const ofBoth = (carries: ValveKind, own: readonly Room[], others: readonly Room[]): readonly Room[] => [
+  ...own.filter(({ kind }) => kind === carries),
+  ...others.filter(({ kind }) => kind !== carries),
+];
 
 interface Swept {
   readonly read: ReadCurves;
@@ -67,13 +80,23 @@ function sweepOf(makeup: Makeup, { read, cylinder }: Pick<Swept, 'read' | 'cylin
 
 const limitOf = ({ value, from }: { readonly value: number; readonly from: string }) => ({ at: value, from });
 
-function shownRoom({ kind, angles, gaps, least }: Room, before: Room | undefined): RoomShown {
-  const places = Float64Array.from({ length: Math.ceil(angles.length / EVERY) }, (_, n) => angles[n * EVERY]!);
+/** Through the overlap: farther from the top the piston has gone down by more than any valve opens [rad]. */
+const NEAR = (2 * Math.PI) / 3;
+
+function shownRoom(every: number, { kind, angles, gaps, least }: Room, before: Room | undefined): RoomShown {
+  const first = Math.max(
+    0,
+    angles.findIndex((angle) => angle >= -NEAR),
+  );
+  const last = angles.findLastIndex((angle) => angle <= NEAR);
+  const count = Math.max(0, Math.floor((last - first) / every) + 1);
+  const at = (n: number) => first + n * every;
+  const places = Float64Array.from({ length: count }, (_, n) => angles[at(n)]!);
   return {
     kind,
     least,
     angles: places,
-    gaps: places.map((_, n) => gaps[n * EVERY]!),
+    gaps: places.map((_, n) => gaps[at(n)]!),
     ...(before && { before: Float64Array.from(places, (angle) => gapNear(before, angle)) }),
   };
 }

@@ -49,8 +49,8 @@ export function roomAdvancePlot(
     limits: held,
     marks: [
       ...line('now', 'now', advance),
-      ...line('most', 'most advance', window?.most),
-      ...line('least', 'most retard', window?.least),
+      ...line('most', 'earliest', window?.most),
+      ...line('least', 'latest', window?.least),
     ],
   };
 }

@@ -20,7 +20,7 @@ export function Motion({ open }: { readonly open: OpenJob }) {
   const speed = wish.speed ?? highest;
   return (
     <div data-working={rested === now ? undefined : true}>
-      <SubjectFrame desk={desk} view={{ ...whole, ...moving }} watched={[]}>
+      <SubjectFrame desk={desk} view={rested === now ? whole : { ...whole, ...moving }} watched={[]}>
         <LiftFromChoice from={whole.from} canRead={whole.canRead} set={(from) => setWish({ ...wish, from })} />
         <SpeedSlider
           {...(speed !== undefined && { speed })}

@@ -13,10 +13,12 @@ export function Timing({ open }: { readonly open: OpenJob }) {
   const view = useMemo(() => timingView(bench, tried, shownIn, { shownWidth }), [bench, tried, shownIn, shownWidth]);
   return (
     <SubjectFrame desk={desk} view={view} watched={view.answers.filter(({ key }) => key === 'overlap')}>
-      <FigureView
-        figure={view.figure}
-        caption="IO, IC: intake opens and closes. EO, EC: exhaust. Degrees from the nearest dead centre. Band: from seat to seat; broken line: at the checking lift."
-      />
+      <div className="turning-figure">
+        <FigureView
+          figure={view.figure}
+          caption="IO, IC: intake opens and closes. EO, EC: exhaust. Degrees from the nearest dead centre. Band: from seat to seat; broken line: at the checking lift."
+        />
+      </div>
     </SubjectFrame>
   );
 }

@@ -17,17 +17,23 @@ import { CamChoices } from './cam-choices.js';
 import { LiftFromChoice } from './lift-from.js';
 import { Sensitivities } from './sensitivities.js';
 
+/** Degrees between the points that are drawn while a slider moves. */
+const COARSE = 2;
+
 /** Do the valves keep clear of the pistons, and how far may the cam be moved? */
 export function ValveRoom({ open }: { readonly open: OpenJob }) {
   const desk = useCombination(open);
   const { bench, tried, shownIn } = desk;
   const [wish, setWish] = useState<ValveRoomWish>({});
-  const moving = useMemo(() => valveRoomMoving(bench, tried, shownIn, wish), [bench, tried, shownIn, wish]);
   // Doubts, window and sensitivities take longer than a frame: they wait until the slider rests.
   const now = useMemo(() => ({ bench, tried, wish }), [bench, tried, wish]);
   const rested = useSettled(now);
-  const whole = useMemo(() => valveRoomView(rested.bench, rested.tried, shownIn, rested.wish), [rested, shownIn]);
   const resting = rested === now;
+  const whole = useMemo(() => valveRoomView(rested.bench, rested.tried, shownIn, rested.wish), [rested, shownIn]);
+  const moving = useMemo(
+    () => valveRoomMoving(bench, tried, shownIn, wish, resting ? 1 : COARSE),
+    [bench, tried, shownIn, wish, resting],
+  );
   const watched = resting ? leastAnswers(whole) : leastNow(moving);
   return (
     <div data-working={resting ? undefined : true}>
@@ -37,8 +43,6 @@ export function ValveRoom({ open }: { readonly open: OpenJob }) {
         watched={watched}
         after={<Sensitivities rows={whole.sensitivities} />}
       >
-        <LiftFromChoice from={whole.from} canRead={whole.canRead} set={(from) => setWish({ ...wish, from })} />
-        <CamChoices view={whole} wish={wish} set={setWish} />
         <Inputs desk={desk} inputs={[moving.cam]} title="Move the cam" watched={watched} />
         <p className="combination-question" role="status">
           {resting ? whole.window : 'Worked out again when the slider rests.'}
@@ -46,6 +50,8 @@ export function ValveRoom({ open }: { readonly open: OpenJob }) {
         {moving.plots.map((plot) => (
           <PlotView key={plot.id} plot={plot} />
         ))}
+        <LiftFromChoice from={whole.from} canRead={whole.canRead} set={(from) => setWish({ ...wish, from })} />
+        <CamChoices view={whole} wish={wish} set={setWish} />
       </SubjectFrame>
     </div>
   );
