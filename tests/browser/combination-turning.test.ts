@@ -132,6 +132,26 @@ describe('degreeing a cam', () => {
     expectQuiet(device);
   }, 60_000);
 
+  it('takes the lift from an indicator that types and sends no Enter, the wheel by its own Enter', async () => {
+    const device = await bench.device(laptop);
+    const { page } = device;
+    await beginDegreeing(page);
+    await page.getByRole('button', { name: 'Gauge types' }).press('Enter');
+    await page.locator('[data-armed]').waitFor();
+    await page.keyboard.type('72');
+    // Digits of a wheel that is read by eye are not taken by silence.
+    await page.waitForTimeout(500);
+    expect(await page.locator('[data-armed]').inputValue()).toBe('72');
+    await page.keyboard.press('Enter');
+    await asked(page, 'lift');
+    await page.waitForTimeout(BETWEEN);
+    await page.keyboard.type('5.02mm');
+    await asked(page, 'wheel');
+    await expect.poll(() => page.locator('[data-lobe-words]').textContent()).toMatch(/^1 reading\./);
+    expect(await page.locator('.several-said').textContent()).toContain('wheel 72 deg, lift 5.02 mm');
+    expectQuiet(device);
+  }, 60_000);
+
   it('asks about a lift that the others do not bear out, names it once kept, and strikes it out by keyboard', async () => {
     const device = await bench.device(laptop);
     const { page } = device;
@@ -146,7 +166,7 @@ describe('degreeing a cam', () => {
     expect(await question.textContent()).toContain('Not where the other readings of this lobe put it');
     await picture(page, 'turning-question-laptop');
     await page.getByRole('button', { name: /^Keep/ }).press('Enter');
-    const wrong = page.locator('.turning-wrong');
+    const wrong = page.locator('li.turning-wrong');
     await wrong.waitFor();
     expect(await wrong.textContent()).toMatch(/Looks wrong: 0\.\d+ mm below the curve of the others/);
     await picture(page, 'turning-wrong-laptop', true);

@@ -31,6 +31,8 @@ const WIDTH = 320;
 /** Radius at the firing top, growth of it in a turn, and half width of a band. mm. */
 const SPIRAL = { start: 42, turn: 44, band: 8 } as const;
 const CYCLE = 720;
+/** Where the overlap is told: the free room under the crank. mm. */
+const MIDDLE = 33;
 const LETTERS: Readonly<Record<ValveKind, string>> = { intake: 'I', exhaust: 'E' };
 
 /**
@@ -44,10 +46,10 @@ export function timingDiagram(shown: TimingShown, options: Shown = {}): Figure {
   const others = shown.arcs.filter((arc) => !main.includes(arc));
   const bands = main.flatMap((arc) => band(arc, turn));
   const lines = others.map((arc) => along(arc, turn, 'hidden'));
-  const face = faceOf(turn, scale);
+  const face = faceOf(shown, turn, scale);
   const overlap = shown.overlap === undefined ? [] : overlapShapes(shown.overlap, turn);
   const names = placeLabels(
-    [...main.flatMap((arc) => eventNames(arc, turn, scale)), ...overlapName(shown, turn, scale)],
+    main.flatMap((arc) => eventNames(arc, turn, scale)),
     [...[...bands, ...lines].flatMap(boxesOf), ...face.letters.map(shapeBox)],
   );
   return compose({
@@ -92,7 +94,11 @@ function overlapShapes({ from, to }: NonNullable<TimingShown['overlap']>, turn: 
   });
 }
 
-function faceOf(turn: number, scale: Scale): { readonly shapes: readonly Shape[]; readonly letters: readonly Shape[] } {
+function faceOf(
+  { overlap }: TimingShown,
+  turn: number,
+  scale: Scale,
+): { readonly shapes: readonly Shape[]; readonly letters: readonly Shape[] } {
   const rim = radiusAt(CYCLE) + SPIRAL.band;
   const out = rim + scale.small * 0.9;
   return {
@@ -106,6 +112,13 @@ function faceOf(turn: number, scale: Scale): { readonly shapes: readonly Shape[]
       label(polar(CENTRE, out, 0), 'top dead centre', scale.small),
       label(polar(CENTRE, out, 180), 'bottom dead centre', scale.small),
       label(polar(CENTRE, SPIRAL.start + scale.small * 0.75, 0), 'fires', scale.small),
+      ...(overlap === undefined
+        ? []
+        : [
+            label(polar(CENTRE, MIDDLE, 180), `overlap ${Math.round(overlap.to - overlap.from)}°`, scale.text, {
+              part: 'overlap',
+            }),
+          ]),
     ],
   };
 }
@@ -121,15 +134,6 @@ function eventNames(arc: OpenArc, turn: number, scale: Scale): readonly Wanted[]
   });
   return [name('O', arc.opens), name('C', arc.closes)];
 }
-function overlapName({ overlap }: TimingShown, turn: number, scale: Scale): readonly Wanted[] {
-  if (overlap === undefined) return [];
-  const middle = (overlap.from + overlap.to) / 2;
-  const text = `overlap ${Math.round(overlap.to - overlap.from)}°`;
-  return [
-    { text, size: scale.text, centre: spot(middle, 0, turn), clear: SPIRAL.band * 1.2, part: 'overlap', must: true },
-  ];
-}
-
 /** What a label keeps clear of: bands and lines in short boxes. */
 function boxesOf(shape: Shape): readonly Box[] {
   if (shape.kind === 'label') return [labelBox(shape)];

@@ -2,7 +2,8 @@
 import type { ValveKind } from '../../../engine/index.js';
 import { type DisplaySystem, formatNumber } from '../../../quantity/index.js';
 import { axisOver, crankAxis } from '../axis.js';
-import type { Curve, Plot } from '../plot.js';
+import type { Curve, Plot, PlotMark } from '../plot.js';
+import { extremesOf } from '../values.js';
 import { degreesOf, type ReaderUnit, readerUnit, rpmText } from './reader-units.js';
 
 /** Motion of one kind of valve; angles after the top of overlap [rad], SI. */
@@ -25,14 +26,8 @@ interface Shown {
 
 const LINES: Readonly<Record<ValveKind, Curve['line']>> = { intake: 'solid', exhaust: 'dashed' };
 const STEP = 90;
-/** Standard gravity [m/s²], by definition. */
-const G = 9.80665;
-const GRAVITIES: ReaderUnit = { unit: 'g', of: (acceleration) => acceleration / G };
 
-/**
- * Lift and, where a crank speed [rad/s] is known, speed and acceleration, with one crank axis. Acceleration is told in standard gravities,
- * which need no unit of length.
- */
+/** Lift and, where a crank speed [rad/s] is known, speed and acceleration, with one crank axis. */
 export function motionPlots(
   motions: readonly MotionShown[],
   speed: number | undefined,
@@ -59,7 +54,7 @@ export function motionPlots(
       id: 'acceleration',
       title: `Valve acceleration ${at}`,
       axis: 'acceleration',
-      read: GRAVITIES,
+      read: readerUnit('acceleration', system),
       rows: ({ accelerations }) => accelerations,
     },
   ];
@@ -93,6 +88,13 @@ function plotOf(motions: readonly MotionShown[], { id, title, axis, read, rows }
     left: axisOver(axis, read.unit, ys, [0]),
     curves,
     limits: [],
-    marks: [],
+    marks: curves.flatMap(highestOf),
   };
+}
+
+function highestOf(curve: Curve): readonly PlotMark[] {
+  const found = extremesOf(curve);
+  if (found === undefined) return [];
+  const [x, y] = found.highest;
+  return [{ id: `highest-${curve.name}`, name: `highest, ${curve.name}`, x, y, axis: 'left' }];
 }

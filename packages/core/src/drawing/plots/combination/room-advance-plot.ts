@@ -7,6 +7,8 @@ import type { Curve, Plot, PlotMark } from '../plot.js';
 import { degreesOf, readerUnit } from './reader-units.js';
 import { leastLimits } from './valve-room-plot.js';
 
+/** Room over the curves for the names of places. */
+const OVER = 1.2;
 const KINDS = ['intake', 'exhaust'] as const;
 const LOOKS: Readonly<Record<ValveKind, Pick<Curve, 'line' | 'symbol'>>> = {
   intake: { line: 'solid', symbol: 'circle' },
@@ -43,7 +45,7 @@ export function roomAdvancePlot(
       'least room',
       length.unit,
       curves.flatMap(({ points }) => points.map(([, y]) => y)),
-      [0, ...held.map(({ at }) => at)],
+      [0, OVER * Math.max(0, ...curves.flatMap(({ points }) => points.map(([, y]) => y))), ...held.map(({ at }) => at)],
     ),
     curves,
     limits: held,

@@ -21,7 +21,7 @@ describe('plot of the room between valve and piston', () => {
     expect(plot.marks).toEqual([
       { id: 'least-intake', name: 'least, intake', x: expect.closeTo(10, 9), y: expect.closeTo(1.8, 9), axis: 'left' },
     ]);
-    expect(plotWords(plot)).toContain('least, intake: 2.0 mm, allowed above it, from Withy book 1');
+    expect(plotWords(plot)).toContain('wanted, intake: 2.0 mm, allowed above it, from Withy book 1');
     expect(valueAt(plot.curves[0]!, 40)).toBeCloseTo(2.7, 9);
   });
   it('draws only where the room is little, without a gap in the curve', () => {
@@ -66,14 +66,14 @@ describe('plots of the motion of a valve', () => {
     speeds: angles.map(() => 3),
     accelerations: angles.map(() => 9806.65),
   } as const;
-  it('tells acceleration in standard gravities, at the speed that was chosen', () => {
+  it('tells acceleration in the unit of the answers, at the speed that was chosen, with the highest marked', () => {
     const plots = motionPlots([motion], (6000 * Math.PI) / 30, 'metric');
     expect(plots.map(({ title }) => title)).toEqual([
       'Valve lift',
       'Valve speed at 6000 r/min',
       'Valve acceleration at 6000 r/min',
     ]);
-    expect(plots[2]!.curves[0]!.points[0]![1]).toBeCloseTo(1000, 6);
+    expect(plots[2]!.curves[0]!.points[0]![1]).toBeCloseTo(9806.65, 6);
     expect(plots[0]!.curves[0]!.points[0]![1]).toBeCloseTo(10, 9);
   });
 });

@@ -19,6 +19,7 @@ export interface RoomShown {
 
 const STEP = 30;
 const LINES: Readonly<Record<ValveKind, Curve['line']>> = { intake: 'solid', exhaust: 'dashed' };
+const BEFORE: Readonly<Record<ValveKind, Curve['line']>> = { intake: 'dotted', exhaust: 'chain' };
 const SYMBOLS: Readonly<Record<ValveKind, NonNullable<Curve['symbol']>>> = { intake: 'circle', exhaust: 'square' };
 
 /**
@@ -33,7 +34,7 @@ export function valveRoomPlot(rooms: readonly RoomShown[], system: DisplaySystem
     ...rooms.flatMap(({ kind, angles, before }) =>
       before === undefined
         ? []
-        : [curveOf(`${kind}-before`, `${kind}, cam as it is`, pointsOf(angles, before, length.of, most), 'dotted')],
+        : [curveOf(`${kind}-before`, `${kind}, cam as it is`, pointsOf(angles, before, length.of, most), BEFORE[kind])],
     ),
   ];
   const xs = curves.flatMap(({ points }) => points.map(([x]) => x));
@@ -97,7 +98,7 @@ export function leastLimits(
   const held = rooms.flatMap(({ kind, limit }) => (limit === undefined ? [] : [{ kind, ...limit }]));
   const alike = held.length > 1 && held.every((one) => one.at === held[0]!.at && one.from === held[0]!.from);
   const named = alike
-    ? [{ ...held[0]!, name: 'least wanted' }]
-    : held.map((one) => ({ ...one, name: `least, ${one.kind}` }));
+    ? [{ ...held[0]!, name: 'wanted' }]
+    : held.map((one) => ({ ...one, name: `wanted, ${one.kind}` }));
   return named.map(({ name, at, from }) => ({ name, axis: 'left', at: of(at), allowed: 'above', from }));
 }

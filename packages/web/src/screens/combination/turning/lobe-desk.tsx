@@ -41,6 +41,7 @@ export function LobeDesk({ desk, view, at, onWheel, choose }: LobeDeskProps) {
         <span data-lobe-words>{lobe.words}</span>{' '}
         {next.length > 0 && <strong>Best next: wheel {next.map((one) => one.wheel).join(', ')}.</strong>}
       </p>
+      <LooksWrong rows={view.readings} />
       <SeveralEntry
         about={`${lobe.key} ${at} ${unit}`}
         asked={[
@@ -50,6 +51,7 @@ export function LobeDesk({ desk, view, at, onWheel, choose }: LobeDeskProps) {
             slot: `Indicator ${at === 'lifter' ? 'on the lifter' : 'on the valve'}, ${lobe.name}`,
             unit,
             ghost: '0 on the base circle',
+            gauge: true,
             sign: true,
             check: (shown) =>
               judgeLift(
@@ -71,7 +73,21 @@ export function LobeDesk({ desk, view, at, onWheel, choose }: LobeDeskProps) {
           const said = camSaid(desk.bench, wish);
           return desk.recorder.take(proposeCamRead(desk.bench, wish), said, `${turned.raw} ${lift.raw}`);
         }}
-      />
+      >
+        {desk.recorder.said !== '' && <p className="several-said">{desk.recorder.said}</p>}
+      </SeveralEntry>
     </section>
+  );
+}
+
+/** Named where it is seen; struck out in the list of readings. */
+function LooksWrong({ rows }: { readonly rows: DegreeingView['readings'] }) {
+  const wrong = rows.filter((row) => row.wrong !== undefined);
+  if (wrong.length === 0) return null;
+  return (
+    <p className="turning-wrong" role="status">
+      <strong>{wrong.length === 1 ? 'One reading looks wrong:' : `${wrong.length} readings look wrong:`}</strong>{' '}
+      {wrong.map(({ words }) => words).join('; ')}. Read it again, or strike it out below.
+    </p>
   );
 }

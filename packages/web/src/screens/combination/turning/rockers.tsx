@@ -64,8 +64,14 @@ function Trials({ desk, view }: TrialsProps) {
           <SeveralEntry
             about={`${valve.key} ${unit}`}
             asked={[
-              { name: 'pushrod length', slot: `Pushrod length, ${valve.name}`, unit, ghost: 'over the ends' },
-              { name: 'width', slot: `Width of the mark, ${valve.name}`, unit, ghost: 'along the rocker' },
+              {
+                name: 'pushrod length',
+                slot: `Pushrod length, ${valve.name}`,
+                unit,
+                ghost: 'over the ends',
+                gauge: true,
+              },
+              { name: 'width', slot: `Width of the mark, ${valve.name}`, unit, ghost: 'along the rocker', gauge: true },
               {
                 name: 'place',
                 slot: `Middle of the mark from the middle of the stem, ${valve.name}`,

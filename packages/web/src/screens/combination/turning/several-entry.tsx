@@ -11,6 +11,8 @@ export interface AskedNumber {
   readonly slot: string;
   readonly unit: string;
   readonly ghost: string;
+  /** A gauge may type it and send no Enter; a wheel is read by eye and always ends with Enter. */
+  readonly gauge?: boolean;
   readonly sign?: boolean;
   readonly places?: number;
   readonly check?: (shown: string) => Gate;
@@ -73,13 +75,15 @@ function Several({ asked, record, onKeyed, children, about }: SeveralEntryProps)
           key={`${keyed.length} ${round}`}
           slot={now.slot}
           unit={now.unit}
-          ghost={now.ghost}
+          ghost={[...keyed.map(({ shown }, at) => `${asked[at]?.name} ${shown} ${asked[at]?.unit}`), now.ghost].join(
+            '; ',
+          )}
           sign={now.sign ?? false}
           pad={mode === 'pad'}
           recordLabel={last ? 'Record' : `Next: ${asked[keyed.length + 1]?.name}`}
           {...(now.places === undefined ? {} : { places: now.places })}
           {...(now.check === undefined ? {} : { check: now.check })}
-          {...(mode === 'gauge' ? { silence: SILENCE } : {})}
+          {...(mode === 'gauge' && now.gauge ? { silence: SILENCE } : {})}
           onRecord={take}
         >
           {children}
