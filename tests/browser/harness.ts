@@ -33,6 +33,10 @@ export interface DeviceOptions {
   readonly person?: string;
   readonly stillness?: boolean;
   readonly touch?: boolean;
+  /** Another address of the same server, e.g. a name of the workshop's network. */
+  readonly address?: string;
+  /** Choices of this device, as it keeps them. */
+  readonly settings?: Readonly<Record<string, unknown>>;
 }
 export interface Device {
   readonly page: Page;
@@ -75,6 +79,8 @@ const chromiumArguments = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  // A name as the workshop's own network gives it: not this computer's own, so that its pages are not trusted more than plain http.
+  '--host-resolver-rules=MAP workshop.test 127.0.0.1',
 ];
 
 function chromiumPath(): string {
@@ -127,12 +133,17 @@ function stop(child: ChildProcess): Promise<void> {
 async function openDevice(browser: Browser, address: string, size: Size, options: DeviceOptions): Promise<Device> {
   const context = await browser.newContext({
     viewport: size,
-    baseURL: address,
+    baseURL: options.address ?? address,
     hasTouch: options.touch ?? false,
     reducedMotion: options.stillness ? 'reduce' : 'no-preference',
   });
   const person = options.person ?? 'Ada';
   if (person !== '') await context.addInitScript((name) => localStorage.setItem('gudgeon.person', name), person);
+  if (options.settings !== undefined)
+    await context.addInitScript(
+      (settings) => localStorage.setItem('gudgeon.settings', settings),
+      JSON.stringify(options.settings),
+    );
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on('console', (message) => {

@@ -60,7 +60,10 @@ interface GridCellProps {
 /** One cell: hollow until it is read. Tab stops at one only; arrow keys go on from it. */
 const GridCell = memo(function GridCell({ cell, current, stop, choose }: GridCellProps) {
   const shown = cell.text?.replace(/\s.*$/, '') ?? (cell.readings > 0 ? 'hidden' : '–');
+  const [mark, count] = [cell.state === 'disagrees' ? '⇄ ' : '', cell.readings > 1 ? ` ×${cell.readings}` : ''];
   const state = { empty: 'not read', read: '', disagrees: ', readings disagree' }[cell.state];
+  // What is seen is part of what is read out.
+  const said = mark || count ? `${mark}${shown}${count}` : (cell.text ?? '');
   return (
     <button
       type="button"
@@ -68,12 +71,12 @@ const GridCell = memo(function GridCell({ cell, current, stop, choose }: GridCel
       data-cell={cell.slot}
       tabIndex={stop ? 0 : -1}
       aria-current={current ? 'true' : undefined}
-      aria-label={`${cell.name}: ${cell.text ?? ''}${state}`}
+      aria-label={`${cell.name}: ${said}${state}`}
       onClick={() => choose(cell.slot)}
     >
-      {cell.state === 'disagrees' && '⇄ '}
+      {mark}
       {shown}
-      {cell.readings > 1 && <small> ×{cell.readings}</small>}
+      {count && <small>{count}</small>}
     </button>
   );
 }, sameCell);
