@@ -32,7 +32,7 @@ const WIDTH = 320;
 const SPIRAL = { start: 42, turn: 44, band: 8 } as const;
 const CYCLE = 720;
 /** Where the overlap is told: the free room under the crank. mm. */
-const MIDDLE = 33;
+const MIDDLE = 28;
 const LETTERS: Readonly<Record<ValveKind, string>> = { intake: 'I', exhaust: 'E' };
 
 /**
@@ -112,16 +112,16 @@ function faceOf(
       label(polar(CENTRE, out, 0), 'top dead centre', scale.small),
       label(polar(CENTRE, out, 180), 'bottom dead centre', scale.small),
       label(polar(CENTRE, SPIRAL.start + scale.small * 0.75, 0), 'fires', scale.small),
-      ...(overlap === undefined
-        ? []
-        : [
-            label(polar(CENTRE, MIDDLE, 180), `overlap ${Math.round(overlap.to - overlap.from)}°`, scale.text, {
-              part: 'overlap',
-            }),
-          ]),
+      ...(overlap === undefined ? [] : overlapLetters(overlap, scale)),
     ],
   };
 }
+
+/** In two lines, so that they keep clear of the inner end of the spiral. */
+const overlapLetters = ({ from, to }: NonNullable<TimingShown['overlap']>, { text }: Scale): readonly Shape[] =>
+  ['overlap', `${Math.round(to - from)}°`].map((words, row) =>
+    label(at(0, MIDDLE + row * text * 1.15), words, text, { part: 'overlap' }),
+  );
 
 function eventNames(arc: OpenArc, turn: number, scale: Scale): readonly Wanted[] {
   const name = (event: 'O' | 'C', degrees: number): Wanted => ({

@@ -32,7 +32,7 @@ describe('timing diagram', () => {
 
   it('names every event by its distance from the nearest dead centre, and the overlap', () => {
     const texts = textsOf(timingDiagram(card));
-    expect(texts).toEqual(expect.arrayContaining(['IO 18°', 'IC 58°', 'EO 62°', 'EC 22°', 'overlap 40°']));
+    expect(texts).toEqual(expect.arrayContaining(['IO 18°', 'IC 58°', 'EO 62°', 'EC 22°', 'overlap', '40°']));
   });
   it('says in words what it draws', () => {
     const { description } = timingDiagram(card);

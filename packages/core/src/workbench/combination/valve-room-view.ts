@@ -34,7 +34,7 @@ export interface ValveRoomView extends SubjectView {
 export function valveRoomView(bench: Bench, tried: Tried, shownIn: ShownIn, wish: ValveRoomWish): ValveRoomView {
   const { asked, advance, room, window, answered } = valveRoomAnswer(bench, tried, wish);
   const { cylinder, carries, canRead, from } = asked;
-  const plots = window.table.length === 0 ? [] : [roomAdvancePlot(window, advance, systemOf(shownIn))];
+  const plots = window.window === undefined ? [] : [roomAdvancePlot(window, advance, systemOf(shownIn))];
   return {
     ...subjectView(
       bench,

@@ -26,6 +26,8 @@ interface Shown {
 
 const LINES: Readonly<Record<ValveKind, Curve['line']>> = { intake: 'solid', exhaust: 'dashed' };
 const STEP = 90;
+/** Room over the curves for the name of their highest place. */
+const OVER = 1.15;
 
 /** Lift and, where a crank speed [rad/s] is known, speed and acceleration, with one crank axis. */
 export function motionPlots(
@@ -85,16 +87,20 @@ function plotOf(motions: readonly MotionShown[], { id, title, axis, read, rows }
     title,
     description: `${title} over the crank for each kind of valve.${highest}`,
     x: crankAxis('crank after top of overlap', from, to),
-    left: axisOver(axis, read.unit, ys, [0]),
+    left: axisOver(axis, read.unit, ys, [0, OVER * Math.max(0, ...ys)]),
     curves,
     limits: [],
-    marks: curves.flatMap(highestOf),
+    marks: highestOf(curves),
   };
 }
 
-function highestOf(curve: Curve): readonly PlotMark[] {
-  const found = extremesOf(curve);
-  if (found === undefined) return [];
-  const [x, y] = found.highest;
-  return [{ id: `highest-${curve.name}`, name: `highest, ${curve.name}`, x, y, axis: 'left' }];
+/** The highest place of all curves; names of more would cover each other on a phone. */
+function highestOf(curves: readonly Curve[]): readonly PlotMark[] {
+  const [first, ...others] = curves.flatMap((curve) => {
+    const found = extremesOf(curve);
+    return found === undefined ? [] : [found.highest];
+  });
+  if (first === undefined) return [];
+  const [x, y] = others.reduce((best, one) => (one[1] > best[1] ? one : best), first);
+  return [{ id: 'highest', name: 'highest', x, y, axis: 'left' }];
 }
