@@ -52,7 +52,8 @@ function Told({ desk, row, cell, entry }: ToldProps) {
   // The same figure at the next place is said again.
   // biome-ignore lint/correctness/useExhaustiveDependencies: see above
   useEffect(() => say(spoken ?? ''), [spoken, entry]);
-  const again = row.findings.find((one) => one.again)?.again;
+  const open = row.findings.find((one) => one.again);
+  const again = open?.again;
   return (
     <section className="last" aria-live="polite" data-last={cell.slot}>
       {finding && <VerdictMark verdict={finding.verdict} {...(finding.nearEnd ? { nearEnd: finding.nearEnd } : {})} />}
@@ -66,7 +67,8 @@ function Told({ desk, row, cell, entry }: ToldProps) {
       </p>
       {again && (
         <button type="button" className="button" onClick={() => desk.again(again.slot)}>
-          Too near to call: take it again without seeing the first
+          {open?.verdict === 'check again' ? 'Readings disagree' : 'Too near to call'}: take it again without seeing the
+          first
         </button>
       )}
     </section>
