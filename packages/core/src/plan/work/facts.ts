@@ -2,15 +2,27 @@
  * What the record tells the work plan, as plain data. `at` and `by` are of the entry: core has no clock, and a second look
  * rests on who looked and when.
  */
-import type { AnswerKind } from './model.js';
+import type { AnswerKind, Asked } from './model.js';
 
 /** What was measured, felt or seen. A photo and what another part of the record holds are named, not copied. */
 export type WorkAnswer =
   | { readonly kind: 'value'; readonly text: string; readonly result?: 'good' | 'bad' }
   | { readonly kind: 'felt-or-seen'; readonly words: string; readonly result: 'good' | 'bad' }
   | { readonly kind: 'photo'; readonly photo: string; readonly result?: 'good' | 'bad' }
+  /** Position, end, face and state of a part that must return. */
   | {
-      readonly kind: Exclude<AnswerKind, 'value' | 'felt-or-seen' | 'photo' | 'sign-off'>;
+      readonly kind: 'register';
+      readonly words: string;
+      readonly marks?: {
+        readonly position: string;
+        readonly end: string;
+        readonly face: string;
+        readonly condition: string;
+      };
+      readonly result?: 'good' | 'bad';
+    }
+  | {
+      readonly kind: Exclude<AnswerKind, 'value' | 'felt-or-seen' | 'photo' | 'register' | 'sign-off'>;
       readonly words: string;
       readonly result?: 'good' | 'bad';
     };
@@ -38,6 +50,34 @@ export interface WorkFactData {
   'mock-up-aid-out': { readonly aid: string; readonly count: number; readonly where: string };
   'mock-up-aid-returned': { readonly aid: string; readonly count: number };
   /** `skips` are the open skips that the person has read. */
+  /** An act of the person's own, at the place of `after`: it comes after that one and before `before`, the signature where absent. */
+  'work-act-added': {
+    readonly id: string;
+    readonly after: string;
+    readonly before?: string;
+    readonly does: string;
+    readonly ask: string;
+    readonly answer: 'value' | 'felt-or-seen' | 'photo' | 'list';
+    readonly asked?: Asked;
+    readonly minutes: number;
+    readonly critical: boolean;
+    readonly why: string;
+  };
+  /** The person holds an act for critical: it owes a second look from then on. */
+  'work-act-critical': { readonly act: string; readonly why: string };
+  /** The card of whoever stopped: what is half done, loose, missing, not oiled or covered, in doubt. */
+  'work-left': {
+    readonly halfDone: string;
+    readonly loose: string;
+    readonly missing: string;
+    readonly uncovered: string;
+    readonly doubt: string;
+  };
+  /** Back at the work: these acts were touched and are as recorded. */
+  'work-resumed': {
+    readonly why: 'opened-again' | 'paused' | 'other-person';
+    readonly verified: readonly string[];
+  };
   'work-signed-off': { readonly words: string; readonly skips: readonly string[] };
 }
 export type WorkFactKind = keyof WorkFactData;
