@@ -77,3 +77,4 @@ export {
   WHOLE_JOINT,
   walk,
 } from './tightening/index.js';
+export * from './work/index.js';

@@ -182,6 +182,18 @@ function factOf({ entry, reading, struck }: ReadEntry, byId: ReadonlyMap<string,
     case 'cam-read':
     case 'pushrod-tried':
     case 'figure-stated':
+    case 'work-act-done':
+    case 'work-act-skipped':
+    case 'work-reopened':
+    case 'second-look':
+    case 'mock-up-aid-out':
+    case 'mock-up-aid-returned':
+    case 'work-begun':
+    case 'work-act-added':
+    case 'work-act-critical':
+    case 'work-left':
+    case 'work-resumed':
+    case 'work-signed-off':
       return [];
     case 'struck-out':
       return actStruck(byId.get(known.data.entry), entry.id);

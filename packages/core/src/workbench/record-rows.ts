@@ -10,6 +10,7 @@ import { measuringRows } from './measuring-rows.js';
 import type { RowWords, Writer } from './row-words.js';
 import { settingRule } from './setting-rule.js';
 import { turnCount } from './turn-words.js';
+import { workRows } from './work-rows.js';
 
 const seenWords: Readonly<Record<Seen, string>> = {
   reached: 'reached, wrench clicked',
@@ -141,6 +142,7 @@ const rows: { readonly [K in EntryKind]: Writer<K> } = {
   }),
   ...measuringRows,
   ...combinationRows,
+  ...workRows,
   skipped: (_, data) => ({ what: `Left out: ${data.what}`, value: data.reason }),
   note: (_, data) => ({ what: `Note: ${data.about}`, value: data.text }),
   'struck-out': (_, data) => ({ what: 'Struck out', value: data.reason }),

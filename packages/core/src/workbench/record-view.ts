@@ -22,6 +22,7 @@ type SectionKey =
   | 'measured'
   | 'combination'
   | 'decisions'
+  | 'work'
   | 'gasket'
   | 'fasteners'
   | 'tightening'
@@ -34,6 +35,7 @@ const sectionTitles: Readonly<Record<SectionKey, string>> = {
   measured: 'Measured, reading by reading',
   combination: 'The combination: cam as read, figures as stated',
   decisions: 'Decisions',
+  work: 'The work, act by act',
   gasket: 'Head gaskets, as checked',
   fasteners: 'Fasteners, hole by hole',
   tightening: 'Tightening, act by act',
@@ -65,6 +67,18 @@ const sectionOf: Readonly<Record<EntryKind, SectionKey>> = {
   'pushrod-tried': 'combination',
   'figure-stated': 'combination',
   decided: 'decisions',
+  'work-act-done': 'work',
+  'work-act-skipped': 'work',
+  'work-reopened': 'work',
+  'second-look': 'work',
+  'mock-up-aid-out': 'work',
+  'mock-up-aid-returned': 'work',
+  'work-begun': 'work',
+  'work-act-added': 'work',
+  'work-act-critical': 'work',
+  'work-left': 'work',
+  'work-resumed': 'work',
+  'work-signed-off': 'work',
   skipped: 'notes',
   note: 'notes',
   'struck-out': 'notes',

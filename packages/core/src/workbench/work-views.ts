@@ -139,7 +139,11 @@ export interface LeftView extends Given {
 /** Acts of one operation in the order of the plan, cut into chunks of five to nine: screen `work/<operation>`. */
 export interface OperationActsView {
   readonly operation: OperationView;
-  readonly chunks: readonly { readonly number: number; readonly title: string; readonly acts: readonly WorkActView[] }[];
+  readonly chunks: readonly {
+    readonly number: number;
+    readonly title: string;
+    readonly acts: readonly WorkActView[];
+  }[];
 }
 
 export type Arrival = 'opened-again' | 'paused' | 'other-person';
@@ -251,6 +255,8 @@ export type WorkWish =
       /** By feel, by which gauge: a second look alone must use another. */
       readonly method: string;
     }
+  /** The book is begun in the middle: what comes before this operation is left out, because nobody recorded it. */
+  | { readonly kind: 'begin-at'; readonly operation: string; readonly why: string }
   /** Several at once: a worksheet that nobody will fill is left out with one reason. */
   | { readonly kind: 'skip'; readonly acts: readonly string[]; readonly reason: string }
   | { readonly kind: 'reopen'; readonly rule: string; readonly place?: string; readonly why: string }

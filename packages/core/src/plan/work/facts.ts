@@ -50,6 +50,11 @@ export interface WorkFactData {
   'mock-up-aid-out': { readonly aid: string; readonly count: number; readonly where: string };
   'mock-up-aid-returned': { readonly aid: string; readonly count: number };
   /** `skips` are the open skips that the person has read. */
+  /**
+   * The book was begun in the middle of the work: what comes before this operation was done, or not, without a record. It is left out for that
+   * reason, never counted as good.
+   */
+  'work-begun': { readonly operation: string; readonly why: string };
   /** An act of the person's own, at the place of `after`: it comes after that one and before `before`, the signature where absent. */
   'work-act-added': {
     readonly id: string;

@@ -5,6 +5,9 @@ import { builtOn, reopenedBy } from './reopening.js';
 import { type Done, type Look, type LookKind, lookKind } from './second-look.js';
 
 type Skip = Extract<WorkFact, { readonly kind: 'work-act-skipped' }>;
+type Begun = Extract<WorkFact, { readonly kind: 'work-begun' }>;
+export type Left = Extract<WorkFact, { readonly kind: 'work-left' }>;
+export type Resumed = Extract<WorkFact, { readonly kind: 'work-resumed' }>;
 type Signature = Extract<WorkFact, { readonly kind: 'work-signed-off' }>;
 /** Why an act is open that was finished before. */
 export interface OpenAgain {
@@ -27,6 +30,10 @@ export interface Folded {
   readonly aids: ReadonlyMap<string, number>;
   /** Acts that the record names and this plan has not: kept, never dropped. */
   readonly unknown: readonly string[];
+  /** The card of whoever stopped, until work goes on. */
+  readonly left?: Left;
+  /** Acts that were touched when the person came back last, while nothing was done since. */
+  readonly resumed?: Resumed;
 }
 
 /** What the facts say of each act, newest last. A fact is believed as recorded; whether it may be recorded is for `judgeWork`. */
@@ -42,6 +49,8 @@ class Fold {
   readonly #aids = new Map<string, number>();
   readonly #unknown = new Set<string>();
   #done: Done[] = [];
+  #left: Left | undefined;
+  #resumed: Resumed | undefined;
 
   constructor(plan: WorkPlan) {
     this.#plan = plan;
@@ -52,6 +61,21 @@ class Fold {
       case 'work-act-done':
         this.#finish(fact.data.act, { done: fact });
         this.#done.push(fact);
+        this.#left = undefined;
+        this.#resumed = undefined;
+        break;
+      case 'work-begun':
+        this.#begin(fact);
+        break;
+      case 'work-act-added':
+      case 'work-act-critical':
+        // The plan has them already: `withOwnActs`.
+        break;
+      case 'work-left':
+        this.#left = fact;
+        break;
+      case 'work-resumed':
+        this.#resumed = fact;
         break;
       case 'work-act-skipped':
         this.#finish(fact.data.act, { skipped: fact });
@@ -78,7 +102,22 @@ class Fold {
 
   result(): Folded {
     const lately = this.#done.filter((fact) => this.#held.get(fact.data.act)?.done === fact);
-    return { held: this.#held, lately, aids: this.#aids, unknown: [...this.#unknown] };
+    return {
+      held: this.#held,
+      lately,
+      aids: this.#aids,
+      unknown: [...this.#unknown],
+      ...(this.#left && { left: this.#left }),
+      ...(this.#resumed && { resumed: this.#resumed }),
+    };
+  }
+
+  #begin({ data: { operation, why }, ...envelope }: Begun): void {
+    const first = this.#plan.acts.findIndex((act) => act.operation === operation);
+    if (first < 0) this.#unknown.add(operation);
+    for (const { id } of this.#plan.acts.slice(0, Math.max(0, first)))
+      if (!this.#held.has(id))
+        this.#held.set(id, { skipped: { ...envelope, kind: 'work-act-skipped', data: { act: id, reason: why } } });
   }
 
   #finish(act: string, held: Held): void {

@@ -1,11 +1,12 @@
 export { SIGNED_OFF, workPlan } from './build-plan.js';
 export { chunksOf } from './chunks.js';
 export type { WorkAnswer, WorkFact, WorkFactData, WorkFactKind } from './facts.js';
-export type { Held, OpenAgain } from './fold.js';
+export type { Held, Left, OpenAgain, Resumed } from './fold.js';
 export { momentOf, roleOfJoint } from './homes.js';
 export { judgeWork, type WorkRefusal } from './judge.js';
 export type * from './model.js';
 export { offers, type Pause, type WorkOffer } from './offers.js';
+export { withOwnActs } from './own-acts.js';
 export { placesIn, type Reopened, type ReopeningRefusal, reopenedBy } from './reopening.js';
 export { DONE_AGAIN, REOPENING_RULES, type ReopeningRule } from './reopenings/index.js';
 export { type ActToVerify, returnToWork, type Verify, type WorkReturn } from './return-to-work.js';

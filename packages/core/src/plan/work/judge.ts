@@ -18,6 +18,12 @@ export type WorkRefusal =
   | { readonly code: 'aid-not-out'; readonly aid: string; readonly out: number; readonly given: number }
   | { readonly code: 'aid-not-counted'; readonly aid: string; readonly given: number }
   | { readonly code: 'skips-not-read'; readonly missing: readonly string[] }
+  | { readonly code: 'no-such-operation'; readonly given: string; readonly valid: readonly string[] }
+  | { readonly code: 'act-exists'; readonly act: string }
+  | { readonly code: 'no-length'; readonly minutes: number }
+  /** The act that it should precede comes before the one that it should follow. */
+  | { readonly code: 'against-the-order'; readonly after: string; readonly before: string }
+  | { readonly code: 'critical-already'; readonly act: string }
   | ReopeningRefusal
   | LookRefusal;
 type Judged = Outcome<undefined, WorkRefusal>;
@@ -42,6 +48,18 @@ export function judgeWork(plan: WorkPlan, facts: readonly WorkFact[], fact: Work
     case 'mock-up-aid-out':
     case 'mock-up-aid-returned':
       return judgeAid(standing, fact);
+    case 'work-begun':
+      return judgeBegun(standing, fact.data);
+    case 'work-act-added':
+      return judgeAdded(plan, fact.data);
+    case 'work-act-critical':
+      return judgeCritical(standing, fact.data);
+    case 'work-left':
+      return Object.values(fact.data).every((line) => line.trim() === '')
+        ? refused({ code: 'nothing-said', act: 'work-left', what: 'words' })
+        : FINE;
+    case 'work-resumed':
+      return judgeResumed(standing, fact.data);
     case 'work-signed-off':
       return judgeSignature(standing, fact.data);
   }
@@ -103,6 +121,37 @@ function judgeAid(
   const out = standing.aidsOut.get(aid) ?? 0;
   if (kind === 'mock-up-aid-returned' && count > out) return refused({ code: 'aid-not-out', aid, out, given: count });
   return FINE;
+}
+
+function judgeBegun({ plan }: WorkStanding, { operation, why }: WorkFactData['work-begun']): Judged {
+  const valid = plan.operations.map(({ id }) => id);
+  if (!valid.includes(operation)) return refused({ code: 'no-such-operation', given: operation, valid });
+  return why.trim() === '' ? refused({ code: 'nothing-said', act: operation, what: 'reason' }) : FINE;
+}
+
+function judgeAdded(plan: WorkPlan, data: WorkFactData['work-act-added']): Judged {
+  const { id, after, before = SIGNED_OFF, minutes } = data;
+  if (plan.byId.has(id)) return refused({ code: 'act-exists', act: id });
+  for (const act of [after, before]) if (!plan.byId.has(act)) return refused({ code: 'no-such-act', given: act });
+  const place = (act: string) => plan.acts.findIndex((one) => one.id === act);
+  if (place(after) >= place(before)) return refused({ code: 'against-the-order', after, before });
+  for (const what of ['does', 'ask', 'why'] as const)
+    if (data[what].trim() === '')
+      return refused({ code: 'nothing-said', act: id, what: what === 'why' ? 'reason' : 'words' });
+  return minutes > 0 ? FINE : refused({ code: 'no-length', minutes });
+}
+
+function judgeCritical(standing: WorkStanding, { act, why }: WorkFactData['work-act-critical']): Judged {
+  const stand = standing.stands.get(act);
+  if (stand === undefined || act === SIGNED_OFF) return refused({ code: 'no-such-act', given: act });
+  if (stand.act.critical === true) return refused({ code: 'critical-already', act });
+  return why.trim() === '' ? refused({ code: 'nothing-said', act, what: 'reason' }) : FINE;
+}
+
+/** Only what stands as done can have been touched and found so. */
+function judgeResumed({ stands }: WorkStanding, { verified }: WorkFactData['work-resumed']): Judged {
+  const strange = verified.find((act) => stands.get(act)?.held.done === undefined);
+  return strange === undefined ? FINE : refused({ code: 'not-done', act: strange });
 }
 
 function judgeSignature(standing: WorkStanding, { words, skips }: WorkFactData['work-signed-off']): Judged {

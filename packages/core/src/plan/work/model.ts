@@ -197,6 +197,8 @@ export interface WorkAct extends Omit<ActRule, 'per' | 'when' | 'position' | 'ch
   readonly subject?: Subject;
   /** What the sheet leaves open about whether this engine has it. */
   readonly unsure?: string;
+  /** The person put it into the plan: why. */
+  readonly own?: string;
   /** Counts the chunks of an operation, from 1. */
   readonly chunk: number;
 }

@@ -1,6 +1,6 @@
 import { criticalBefore } from './ancestors.js';
 import type { WorkFact } from './facts.js';
-import { type Folded, foldWork, type Held, type OpenAgain } from './fold.js';
+import { type Folded, foldWork, type Held, type Left, type OpenAgain, type Resumed } from './fold.js';
 import type { WorkAct, WorkPlan } from './model.js';
 
 /** What an act waits for. */
@@ -40,6 +40,8 @@ export interface WorkStanding {
   readonly lately: Folded['lately'];
   /** What the record names and this plan has not. */
   readonly unknown: readonly string[];
+  readonly left?: Left;
+  readonly resumed?: Resumed;
   readonly signedOff: boolean;
 }
 
@@ -74,6 +76,8 @@ export function workStanding(plan: WorkPlan, facts: readonly WorkFact[]): WorkSt
     reopened: all.filter(({ again }) => again !== undefined),
     lately: folded.lately,
     unknown: folded.unknown,
+    ...(folded.left && { left: folded.left }),
+    ...(folded.resumed && { resumed: folded.resumed }),
     signedOff: all.at(-1)?.held.signed !== undefined,
   };
 }

@@ -5,8 +5,8 @@ const known = (is: boolean): Known => (is ? 'yes' : 'no');
 
 /**
  * What the engine has, as far as its sheet says. The valve gear tells cam, followers and adjustment; without it these are unknown, not
- * absent. Wet liners are taken as the sheet flags them. Fuel has no field of its own: it is read from the words of name and description, and is
- * unknown where they name none or both.
+ * absent. Wet liners are taken as the sheet flags them. Where the sheet does not name the fuel, it is read from the words of name and
+ * description, and is unknown where they name none or both.
  */
 export function traitsOf(engine: Engine): ReadonlyMap<Trait, Known> {
   return new Map([...gearTraits(engine), ...fuelTraits(engine), ...layoutTraits(engine)]);
@@ -34,7 +34,14 @@ function layoutTraits(engine: Engine): readonly (readonly [Trait, Known])[] {
   ];
 }
 
-function fuelTraits({ name, description }: Engine): readonly (readonly [Trait, Known])[] {
+/** A gas engine is lit by a spark: what is done on a petrol engine is done on it. */
+function fuelTraits({ fuel, name, description }: Engine): readonly (readonly [Trait, Known])[] {
+  if (fuel !== undefined) {
+    return [
+      ['petrol', known(fuel !== 'diesel')],
+      ['diesel', known(fuel === 'diesel')],
+    ];
+  }
   const words = `${name} ${description}`;
   const petrol = /\b(petrol|gasoline)\b/i.test(words);
   const diesel = /\bdiesel\b/i.test(words);

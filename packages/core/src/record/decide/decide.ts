@@ -72,6 +72,19 @@ export function decide(state: RecordState, command: Command): Decision {
       return decideTrial(state, command.data);
     case 'figure-stated':
       return decideFigure(state, command.data);
+    // Whether the plan allows it is judged where the plan is known: `workbench/work`.
+    case 'work-act-done':
+    case 'work-act-skipped':
+    case 'work-reopened':
+    case 'second-look':
+    case 'mock-up-aid-out':
+    case 'mock-up-aid-returned':
+    case 'work-begun':
+    case 'work-act-added':
+    case 'work-act-critical':
+    case 'work-left':
+    case 'work-resumed':
+    case 'work-signed-off':
     case 'note':
     case 'spare-shim':
       return record(command);

@@ -18,6 +18,7 @@ import {
 } from './guards.js';
 import { MEASURING_SHAPES } from './measuring-shapes.js';
 import { NAME, name, reading, reason, valve, WORDS } from './pieces.js';
+import { WORK_SHAPES } from './work-shapes.js';
 
 /** A sheet with its comments; the largest transcribed one has a few hundred kilobytes of room. */
 const SHEET = 2_000_000;
@@ -127,6 +128,7 @@ export const SHAPES: { readonly [K in EntryKind]: Guard<EntryData[K]> } = {
   'shim-measured': object<EntryData['shim-measured']>({ valve, lash: reading, shim: reading }),
   ...MEASURING_SHAPES,
   ...COMBINATION_SHAPES,
+  ...WORK_SHAPES,
   note: object<EntryData['note']>({ about: text(NAME), text: reason }),
   skipped: object<EntryData['skipped']>({ what: filledText(NAME * 3), reason }),
   'struck-out': object<EntryData['struck-out']>({ entry: name, reason }),
