@@ -5,6 +5,7 @@
  */
 import type {
   Angle,
+  AngularSpeed,
   Length,
   Pressure,
   Quantity,
@@ -407,6 +408,84 @@ export interface Machining {
   readonly massMatch?: { readonly text: string; readonly value: number; readonly from: From };
 }
 
+/** What it burns; a gas engine is lit by a spark, as a petrol engine is. */
+export type Fuel = 'petrol' | 'diesel' | 'gas';
+/** A printed window that carries its text and origin. */
+export interface StatedWindow<Q> {
+  readonly text: string;
+  readonly window: Window<Q>;
+  readonly from: From;
+}
+/** One line of the maker's run-in. */
+export interface RunInStep {
+  readonly text: string;
+  readonly time?: Stated<Time>;
+  readonly speed?: { readonly text: string; readonly window: Window<AngularSpeed> };
+  readonly load?: string;
+  readonly from: From;
+}
+/** Spark from a distributor. Advance in crank degrees before top dead centre. */
+export interface Ignition {
+  readonly staticAdvance?: Stated<Angle>;
+  /** With all that the governor of the distributor adds, and the speed from which it is there. */
+  readonly fullAdvance?: Stated<Angle>;
+  readonly fullAdvanceSpeed?: Stated<AngularSpeed>;
+  /** Running sense of the rotor, seen from above the cap. */
+  readonly rotor?: 'clockwise' | 'anticlockwise';
+  /** Post of cylinder one, clockwise from the front of the engine, seen from above the cap. */
+  readonly postOfFirst?: Stated<Angle>;
+  readonly from: From;
+}
+export interface OilPressureWindow {
+  readonly pressure: StatedWindow<Pressure>;
+  /** At which it holds; absent: at any. */
+  readonly speed?: Stated<AngularSpeed>;
+  readonly temperature?: Stated<Temperature>;
+}
+/** How the maker reads a compression test. */
+export interface CompressionRule {
+  /** Least share of the highest cylinder. */
+  readonly share?: Stated<Ratio>;
+  /** Least pressure of any cylinder. */
+  readonly floor?: Stated<Pressure>;
+  /** Largest difference from the highest. */
+  readonly difference?: Stated<Pressure>;
+  /** As the maker prints it for a sound engine. */
+  readonly printed?: StatedWindow<Pressure>;
+  readonly crankingSpeed?: Stated<AngularSpeed>;
+  readonly from: From;
+}
+/** Whether head bolts are turned again: what the maker of the gasket says. */
+export interface HeadAgain {
+  readonly when: 'never' | 'cold-after-first-heat' | 'hot-after-first-heat' | 'at-first-service';
+  readonly text?: string;
+  readonly from: From;
+}
+export interface ServiceDue {
+  readonly what: string;
+  readonly hours?: Stated<Time>;
+  readonly months?: number;
+  /** As printed: the log counts hours and days, no distance. */
+  readonly distance?: string;
+  readonly from: From;
+}
+/** What is watched and asked while the engine is started, run in and tested. */
+export interface Running {
+  readonly ignition?: Ignition;
+  readonly oilPressure: readonly OilPressureWindow[];
+  readonly idleSpeed?: StatedWindow<AngularSpeed>;
+  readonly fullLoadSpeed?: Stated<AngularSpeed>;
+  readonly exhaustMost?: Stated<Temperature>;
+  readonly oilTemperatureMost?: Stated<Temperature>;
+  readonly coolantMost?: Stated<Temperature>;
+  /** After this time without oil pressure the engine is stopped. */
+  readonly stopWithoutPressure?: Stated<Time>;
+  readonly compression?: CompressionRule;
+  readonly leakageMost?: Stated<Ratio>;
+  readonly headAgain?: HeadAgain;
+  readonly service: readonly ServiceDue[];
+}
+
 export interface SheetSource {
   readonly title: string;
   readonly locator?: string;
@@ -443,12 +522,9 @@ export interface Engine {
     readonly grade?: string;
     readonly from: From;
   }[];
-  readonly runIn: readonly {
-    readonly text: string;
-    readonly time?: Stated<Time>;
-    readonly speed?: string;
-    readonly from: From;
-  }[];
+  readonly fuel?: Fuel;
+  readonly runIn: readonly RunInStep[];
+  readonly running?: Running;
   /** Figures that the sheet says its maker did not print or that could not be read. */
   readonly gaps: readonly string[];
   readonly cautions: readonly SheetCaution[];

@@ -7,7 +7,8 @@ import { buildLayout } from './build/layout.js';
 import { buildLimits } from './build/limits.js';
 import { buildCam, buildCrankTrain, buildValveGear } from './build/machine.js';
 import { buildInspection, buildMachining } from './build/measuring.js';
-import { buildFluids, buildRunIn, buildSources } from './build/rest.js';
+import { buildFluids, buildSources } from './build/rest.js';
+import { buildRunIn, buildRunning } from './build/running.js';
 import { buildStock } from './build/stock.js';
 import { crossCheck } from './checks/cross-check.js';
 import { readDocument, type SheetDocument } from './document.js';
@@ -45,6 +46,7 @@ function build(sheet: Sheet, document: SheetDocument): Outcome<Engine, readonly 
     invented: sheet.invented ?? false,
     description: sheet.description ?? '',
     sources,
+    ...given('fuel', sheet.fuel),
     layout,
     crankTrain: buildCrankTrain(sheet, reader),
     ...given('cam', buildCam(sheet, reader)),
@@ -58,6 +60,7 @@ function build(sheet: Sheet, document: SheetDocument): Outcome<Engine, readonly 
     ...given('figures', buildFigures(sheet, layout, reader)),
     fluids: buildFluids(sheet, reader),
     runIn: buildRunIn(sheet, reader),
+    ...given('running', buildRunning(sheet, reader)),
     gaps: sheet.gaps ?? [],
     cautions: [],
   };

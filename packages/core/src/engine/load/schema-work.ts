@@ -3,7 +3,7 @@ import { MOST_HOLES, MOST_ROWS, MOST_STAGES } from './bounds.js';
 import { bareMark, from, id, length, note, place, plain, quantity, selection, words } from './schema-values.js';
 import { SHAPE_RULES } from './shape-rules.js';
 
-/** Sections that describe the work: joints, inspection limits, fluids, run-in. */
+/** Sections that describe the work: joints, inspection limits, fluids. */
 const treatment = z.enum([
   'oil',
   'sealer',
@@ -153,12 +153,6 @@ export const fluid = z.strictObject({
   name: words,
   amount: quantity('Filling.', '5.2 L').optional(),
   grade: words.optional(),
-  from: from.optional(),
-});
-export const runInStep = z.strictObject({
-  text: words,
-  time: quantity('How long.', '20 min').optional(),
-  speed: words.optional(),
   from: from.optional(),
 });
 export const rows = <T extends z.ZodType>(row: T) => z.array(row).max(MOST_ROWS);

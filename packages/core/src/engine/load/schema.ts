@@ -2,8 +2,9 @@ import { z } from 'zod';
 import { figures } from './schema-figures.js';
 import { cam, crankTrain, head, layout, valveGear } from './schema-machine.js';
 import { inspection, machining, stock } from './schema-measuring.js';
+import { fuel, runInStep, running } from './schema-running.js';
 import { from, words } from './schema-values.js';
-import { fluid, joint, limit, rows, runInStep } from './schema-work.js';
+import { fluid, joint, limit, rows } from './schema-work.js';
 
 const source = z.strictObject({
   title: words,
@@ -20,6 +21,7 @@ export const sheetSchema = z
     description: words.optional(),
     defaultFrom: from.meta({ description: 'Origin of every figure that has no `from` of its own.' }).optional(),
     sources: z.record(z.string().min(1).max(60), source).optional(),
+    fuel: fuel.optional(),
     layout,
     crankTrain: crankTrain.optional(),
     cam: cam.optional(),
@@ -33,6 +35,7 @@ export const sheetSchema = z
     figures: figures.optional(),
     fluids: rows(fluid).optional(),
     runIn: rows(runInStep).optional(),
+    running: running.optional(),
     gaps: rows(words)
       .meta({ description: 'Figures that the maker did not print or that could not be read.' })
       .optional(),

@@ -12,15 +12,6 @@ export function buildFluids(sheet: Sheet, reader: SheetReader): Engine['fluids']
   }));
 }
 
-export function buildRunIn(sheet: Sheet, reader: SheetReader): Engine['runIn'] {
-  return (sheet.runIn ?? []).map((raw, index) => ({
-    text: raw.text,
-    ...given('time', reader.stated('time', raw.time, ['runIn', index, 'time'])),
-    ...given('speed', raw.speed),
-    from: reader.from(raw.from, ['runIn', index, 'from']),
-  }));
-}
-
 export function buildSources(sheet: Sheet): Engine['sources'] {
   return Object.fromEntries(
     Object.entries(sheet.sources ?? {}).map(([key, raw]) => [

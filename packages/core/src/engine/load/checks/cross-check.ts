@@ -10,6 +10,7 @@ import { checkHeads } from './heads.js';
 import { checkJoints } from './joints.js';
 import { checkLobeLift } from './lifts.js';
 import { checkLimits } from './limits.js';
+import { checkRunning } from './running.js';
 import { checkSizeSteps, checkStockSteps } from './size-steps.js';
 import { checkSizes } from './sizes.js';
 import { checkSprings } from './springs.js';
@@ -28,4 +29,5 @@ export function crossCheck(engine: Engine, sheet: Sheet, limits: readonly BuiltL
   checkSprings(engine, limits, reader);
   checkLobeLift(engine, limits, reader);
   checkCam(engine, reader);
+  checkRunning(engine, reader);
 }
