@@ -13,6 +13,7 @@ export type { Gate } from './number-gate.js';
 export { Progress } from './progress.js';
 export { ReasonForm } from './reason-form.js';
 export { Reasoned } from './reasoned.js';
+export { SayIt } from './say-it.js';
 export { type Hazard, SignalPanel, type SignalWord } from './signal-panel.js';
 export { say, sayAgain, speechPossible } from './speech.js';
 export { StrikeOut } from './strike-out.js';

@@ -3,11 +3,14 @@ import type { Action } from '../keys/index.js';
 import { notABounce, useSteady } from '../keys/index.js';
 import { ActButton } from './act-button.js';
 import { complaintWords } from './complaint-words.js';
+import { heardNumber } from './heard-number.js';
 import { emptyBuffer, hasDigits, type KeyBuffer, type Keyed, pressKey, shownNumber, takeText } from './key-buffer.js';
 import { Keypad } from './keypad.js';
 import { NumberField } from './number-field.js';
 import { type Barrier, barrierFor, type GateRules } from './number-gate.js';
 import { NumberQuestion } from './number-question.js';
+import { SayIt } from './say-it.js';
+import { say } from './speech.js';
 import { toneRefused } from './tones.js';
 
 interface NumberEntryProps extends GateRules {
@@ -23,6 +26,10 @@ interface NumberEntryProps extends GateRules {
   readonly pad?: boolean;
   /** For a gauge that sends no Enter: the whole value is taken after this much silence [ms]; Tab takes it as well. */
   readonly silence?: number;
+  /** Offers to hear the figure where this browser can; it is read back and waits for Record like any other. */
+  readonly spoken?: boolean;
+  /** A pedal may send this key in place of Enter. */
+  readonly pedal?: string;
   /** Stands between the field and the number keys. */
   readonly children?: ReactNode;
   /** Called once per confirmed reading with the keys as keyed and the number as shown. */
@@ -51,6 +58,8 @@ export function NumberEntry({
   recordLabel = 'Record',
   pad = true,
   silence,
+  spoken = false,
+  pedal,
   children,
   onRecord,
   ...rules
@@ -80,6 +89,17 @@ export function NumberEntry({
     if (text.startsWith(before)) take(takeText(buffer, text.slice(before.length), sign));
     else take(takeText(emptyBuffer, text, sign));
   };
+  const hear = (words: string) => {
+    const figure = heardNumber(words);
+    if (figure === undefined) {
+      toneRefused();
+      setKeying({ ...nothingKeyed, about, buffer, complaint: `Heard “${words}”: no figure. Say it digit by digit.` });
+      return;
+    }
+    take(takeText(emptyBuffer, figure, sign));
+    say(`${figure} ${rules.unit}`);
+    field.current?.focus();
+  };
   const record = (agreed: ReadonlySet<string>) => {
     const barrier = barrierFor(buffer, rules, agreed);
     if (!barrier) {
@@ -108,7 +128,9 @@ export function NumberEntry({
     // A held Backspace would wipe a reading that the person cannot see being wiped.
     if (event.key === 'Backspace' && event.repeat) event.preventDefault();
     const taken =
-      event.key === 'Enter' || (event.key === 'Tab' && silence !== undefined && hasDigits(buffer) && !question);
+      event.key === 'Enter' ||
+      event.key === pedal ||
+      (event.key === 'Tab' && silence !== undefined && hasDigits(buffer) && !question);
     if (!taken) return;
     event.preventDefault();
     if (!event.repeat) guarded();
@@ -160,6 +182,7 @@ export function NumberEntry({
         />
       ) : (
         <>
+          {spoken && <SayIt words="Say the figure" heard={hear} />}
           {pad && <Keypad press={press} sign={sign} />}
           <ActButton action={recordAction} run={guarded} />
           {pad && (

@@ -1,5 +1,6 @@
 export { AskPerson } from './ask-person.js';
 export { BenchScreen } from './bench-screen.js';
+export { momentNow } from './moment.js';
 export { Said } from './said.js';
 export { saveFile } from './save-file.js';
 export { Shell } from './shell.js';
@@ -7,4 +8,5 @@ export { Title } from './title.js';
 export { lengthTyped, type TypedReading } from './typed-reading.js';
 export { useBench } from './use-bench.js';
 export { type Recorder, useRecord } from './use-record.js';
+export { setWayBack, useWayBack, useWayOn, type WayBack, type WayOn } from './way-back.js';
 export { type OpenJob, WithJob } from './with-job.js';

@@ -3,6 +3,7 @@ import type { StoredEnvelope } from '@gudgeon/core/record';
 import { type ReactNode, useMemo } from 'react';
 import { Link } from 'wouter';
 import { allEntries, type JobState, type JobStore, useJob } from '../log/index.js';
+import { BackStrip } from './back-strip.js';
 import { CopyState } from './copy-state.js';
 import { Shell } from './shell.js';
 
@@ -21,8 +22,14 @@ export function WithJob({ job, children }: { readonly job: string; readonly chil
   const { engine } = state;
   const name = engine?.name;
   const place = useMemo(() => name !== undefined && <Link href={`/engine/${job}`}>{name}</Link>, [job, name]);
+  const status = state.status !== 'loading' && (
+    <>
+      <CopyState state={state} />
+      <BackStrip job={job} />
+    </>
+  );
   return (
-    <Shell place={place} status={state.status === 'loading' ? undefined : <CopyState state={state} />}>
+    <Shell place={place} status={status}>
       {engine ? children({ job, engine, entries, state, store }) : <NotOpen state={state} store={store} />}
     </Shell>
   );
