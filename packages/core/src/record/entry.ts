@@ -7,6 +7,7 @@ import type { FactData, PartKind, Reading } from '../plan/facts.js';
 import type { WorkFactData } from '../plan/work/facts.js';
 import type { CombinationData } from './combination-data.js';
 import type { MeasuringData } from './measuring-data.js';
+import type { PhotoData } from './photo-data.js';
 
 export type { PartKind, Reading };
 
@@ -39,10 +40,11 @@ export interface StoredEnvelope extends Envelope {
 
 /**
  * Kind -> data of every entry of version 1; the shapes that plans read too stand in `plan/facts.ts`, those
- * of the whole work in `plan/work/facts.ts`, those of measuring in `measuring-data.ts`, those of the combination in `combination-data.ts`.
+ * of the whole work in `plan/work/facts.ts`, those of measuring in `measuring-data.ts`, those of the combination in `combination-data.ts`,
+ * those of photos in `photo-data.ts`.
  * A new shape gets a new version and a step in `upcast.ts`.
  */
-export interface EntryData extends FactData, WorkFactData, MeasuringData, CombinationData {
+export interface EntryData extends FactData, WorkFactData, MeasuringData, CombinationData, PhotoData {
   'sheet-adopted': { readonly name: string; readonly text: string; readonly reason: string };
   /** One loose shim in the box, besides those that come out of the engine. */
   'spare-shim': { readonly shim: Reading };

@@ -31,6 +31,8 @@ export type {
   RecordedWindow,
 } from './measuring-data.js';
 export { inOrder, type LogEntry } from './order.js';
+export { MOST_PHOTO_BYTES, PHOTO_TYPES, type PhotoTaken, type PhotoType } from './photo-data.js';
+export { photoTypeOf } from './photo-type.js';
 export {
   type DataFault,
   ENTRY_KINDS,
@@ -39,7 +41,7 @@ export {
   readEnvelope,
   type ShapeFault,
 } from './reading/index.js';
-export { type EntryDraft, entryHash, hashOfText, NO_PREVIOUS, sealEntry } from './seal.js';
+export { type EntryDraft, entryHash, hashOfBytes, hashOfText, NO_PREVIOUS, sealEntry } from './seal.js';
 export {
   emptyRecord,
   evolve,

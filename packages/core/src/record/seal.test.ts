@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { canonicalText } from './canonical.js';
 import { draftOf, SAMPLES_V1 } from './samples.suite.js';
-import { entryHash, hashOfText, NO_PREVIOUS, sealEntry } from './seal.js';
+import { entryHash, hashOfBytes, hashOfText, NO_PREVIOUS, sealEntry } from './seal.js';
 
 describe('canonical text', () => {
   // RFC 8785, section 3.2.2, sample input and output (recalled, not re-read).
@@ -53,6 +53,10 @@ describe('canonical text', () => {
 });
 
 describe('hash', () => {
+  it('of bytes is that of the text they write', () => {
+    expect(hashOfBytes(new TextEncoder().encode('Ø 11 mm'))).toBe(hashOfText('Ø 11 mm'));
+  });
+
   // FIPS 180-4 example values published with the standard (recalled): "abc" and the empty message.
   it('is SHA-256', () => {
     expect(hashOfText('abc')).toBe('ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad');

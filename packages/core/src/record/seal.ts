@@ -9,8 +9,11 @@ export const NO_PREVIOUS = '0'.repeat(64);
 
 export type EntryDraft = Omit<Envelope, 'previous' | 'hash'>;
 
-/** SHA-256 of a text's UTF-8 bytes, as 64 hexadecimal digits. Source: FIPS 180-4. */
-export const hashOfText = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
+/** SHA-256 of bytes, as 64 hexadecimal digits. Source: FIPS 180-4. */
+export const hashOfBytes = (bytes: Uint8Array): string => bytesToHex(sha256(bytes));
+
+/** SHA-256 of a text's UTF-8 bytes. */
+export const hashOfText = (text: string): string => hashOfBytes(utf8ToBytes(text));
 
 /** The hash of an entry: SHA-256 over the canonical text of every field of the envelope but `hash` itself. */
 export function entryHash(entry: Omit<Envelope, 'hash'>): string {

@@ -172,6 +172,7 @@ function factOf({ entry, reading, struck }: ReadEntry, byId: ReadonlyMap<string,
     case 'shim-measured':
     case 'spare-shim':
     case 'note':
+    case 'photo-taken':
     case 'measured':
     case 'instrument-kept':
     case 'instrument-checked':

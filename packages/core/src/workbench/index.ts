@@ -29,6 +29,7 @@ export { type OrderReturn, orderReturn, orderStanding } from './order-return.js'
 export { orderView } from './order-view.js';
 export { LUBRICANTS, NOT_AGAIN, partChoices } from './part-choices.js';
 export { partsView } from './parts-view.js';
+export { type PlacedPhoto, photoPlace, photosAbout } from './photo-rows.js';
 export { preloadTravel, turnsForTypedTravel } from './preload-turns.js';
 export { type Proposal, propose, proposeLook, proposeReturn, type ReturnAnswer } from './propose.js';
 export { gateQuestion, judgeKeyed, type Keying } from './reading-gate.js';

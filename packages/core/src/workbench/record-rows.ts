@@ -7,6 +7,7 @@ import { combinationRows } from './combination-rows.js';
 import { kindText } from './fastener-words.js';
 import { judgeGap } from './gap-verdict.js';
 import { measuringRows } from './measuring-rows.js';
+import { photoRows } from './photo-rows.js';
 import type { RowWords, Writer } from './row-words.js';
 import { settingRule } from './setting-rule.js';
 import { turnCount } from './turn-words.js';
@@ -143,6 +144,7 @@ const rows: { readonly [K in EntryKind]: Writer<K> } = {
   ...measuringRows,
   ...combinationRows,
   ...workRows,
+  ...photoRows,
   skipped: (_, data) => ({ what: `Left out: ${data.what}`, value: data.reason }),
   note: (_, data) => ({ what: `Note: ${data.about}`, value: data.text }),
   'struck-out': (_, data) => ({ what: 'Struck out', value: data.reason }),

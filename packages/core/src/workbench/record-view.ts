@@ -28,6 +28,7 @@ type SectionKey =
   | 'tightening'
   | 'parts'
   | 'valves'
+  | 'photos'
   | 'notes';
 const sectionTitles: Readonly<Record<SectionKey, string>> = {
   sheet: 'The engine and its sheet',
@@ -41,6 +42,7 @@ const sectionTitles: Readonly<Record<SectionKey, string>> = {
   tightening: 'Tightening, act by act',
   parts: 'Lifters, pushrods, rockers and their places',
   valves: 'Valves, as set',
+  photos: 'Photos, with their places',
   notes: 'Notes, things left out and strikes',
 };
 const sectionOf: Readonly<Record<EntryKind, SectionKey>> = {
@@ -79,6 +81,7 @@ const sectionOf: Readonly<Record<EntryKind, SectionKey>> = {
   'work-left': 'work',
   'work-resumed': 'work',
   'work-signed-off': 'work',
+  'photo-taken': 'photos',
   skipped: 'notes',
   note: 'notes',
   'struck-out': 'notes',
@@ -95,6 +98,7 @@ function rowOf(bench: Bench, read: ReadEntry): readonly (RecordRow & { readonly 
       value: words.value,
       limit: words.limit ?? '',
       origin: words.origin ?? '',
+      ...(words.photo && { photo: words.photo }),
       by: entry.person,
       at: shownTime(entry.at),
       entry: entry.id,

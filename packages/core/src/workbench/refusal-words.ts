@@ -127,6 +127,8 @@ function generalWords(refusal: Refusal): string {
       return `No head ${refusal.head}; the sheet has ${list(refusal.valid)}.`;
     case 'unknown-item':
       return `Nothing called ${refusal.item} to check; there is ${list(refusal.valid)}.`;
+    case 'photo-too-large':
+      return `This picture has ${Math.ceil(refusal.bytes / 1024 ** 2)} MB; at most ${refusal.most / 1024 ** 2} MB are kept.`;
     case 'unknown-entry':
       return 'That entry is not in this record.';
     default:

@@ -7,6 +7,7 @@ import type { Figure } from '../drawing/index.js';
 import type { CamEvents, Engine, ValveId } from '../engine/index.js';
 import type { PartKind, Reading } from '../plan/index.js';
 import type { Angle } from '../quantity/index.js';
+import type { PhotoTaken } from '../record/index.js';
 
 /** A reason why something cannot be done now, and what to do about it. */
 export interface Hindrance {
@@ -353,6 +354,8 @@ export interface RecordRow {
   readonly at: string;
   readonly entry: string;
   readonly struck?: string;
+  /** The picture that the row shows, kept by its hash beside the log. */
+  readonly photo?: PhotoTaken;
 }
 export interface RecordView {
   readonly title: string;

@@ -15,6 +15,7 @@ import {
   decideTemperature,
 } from './measuring.js';
 import { decideFitted, decideRechecked, decideTagged, decideValve } from './parts.js';
+import { decidePhoto } from './photos.js';
 import type { Command } from './refusal.js';
 import { decideAct } from './tighten.js';
 
@@ -72,6 +73,8 @@ export function decide(state: RecordState, command: Command): Decision {
       return decideTrial(state, command.data);
     case 'figure-stated':
       return decideFigure(state, command.data);
+    case 'photo-taken':
+      return decidePhoto(state, command.data);
     // Whether the plan allows it is judged where the plan is known: `workbench/work`.
     case 'work-act-done':
     case 'work-act-skipped':

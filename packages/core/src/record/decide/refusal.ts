@@ -58,4 +58,5 @@ export type Refusal =
   | { readonly code: 'reading-out-of-range'; readonly reading: string; readonly valid: string }
   | { readonly code: 'unknown-figure'; readonly key: string; readonly valid: readonly string[] }
   | { readonly code: 'not-a-figure'; readonly title: string; readonly given: string; readonly valid: string }
-  | { readonly code: 'no-places'; readonly feature: string };
+  | { readonly code: 'no-places'; readonly feature: string }
+  | { readonly code: 'photo-too-large'; readonly bytes: number; readonly most: number };

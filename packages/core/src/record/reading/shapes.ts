@@ -17,7 +17,8 @@ import {
   truth,
 } from './guards.js';
 import { MEASURING_SHAPES } from './measuring-shapes.js';
-import { NAME, name, reading, reason, valve, WORDS } from './pieces.js';
+import { PHOTO_SHAPES } from './photo-shapes.js';
+import { hash, matches, NAME, name, reading, reason, valve, WORDS } from './pieces.js';
 import { WORK_SHAPES } from './work-shapes.js';
 
 /** A sheet with its comments; the largest transcribed one has a few hundred kilobytes of room. */
@@ -129,6 +130,7 @@ export const SHAPES: { readonly [K in EntryKind]: Guard<EntryData[K]> } = {
   ...MEASURING_SHAPES,
   ...COMBINATION_SHAPES,
   ...WORK_SHAPES,
+  ...PHOTO_SHAPES,
   note: object<EntryData['note']>({ about: text(NAME), text: reason }),
   skipped: object<EntryData['skipped']>({ what: filledText(NAME * 3), reason }),
   'struck-out': object<EntryData['struck-out']>({ entry: name, reason }),
@@ -136,13 +138,9 @@ export const SHAPES: { readonly [K in EntryKind]: Guard<EntryData[K]> } = {
 
 const UUID_V7 = /^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
 const MOMENT = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?(Z|[+-]\d\d:\d\d)$/;
-const HASH = /^[0-9a-f]{64}$/;
-const matches = (expected: string, pattern: RegExp): Guard<string> =>
-  guard(expected, (value) => typeof value === 'string' && value.length <= NAME && pattern.test(value));
 
 /** Any data: what it holds is judged by its kind. */
 const anything: Guard<unknown> = guard('some data', (value) => value !== undefined);
-const hash = matches('64 hexadecimal digits', HASH);
 
 export const ENVELOPE: Guard<Envelope> = object<Envelope>({
   id: matches('a UUID of version 7 in small letters', UUID_V7),
