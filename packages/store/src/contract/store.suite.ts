@@ -7,6 +7,7 @@ import type { AppendFault, Store } from '../index.js';
 import { anyProperties } from './any-log.suite.js';
 import { chainOf, type Draft, linked, receiveClock } from './made-entries.suite.js';
 import type { Medium } from './medium.suite.js';
+import { keepsPhotos } from './photos.suite.js';
 
 export function storeContract(name: string, freshMedium: () => Promise<Medium>): void {
   describe(`${name} store`, () => {
@@ -29,6 +30,7 @@ export function storeContract(name: string, freshMedium: () => Promise<Medium>):
     acceptsEntries(context);
     keepsThem(context);
     refusesBrokenChains(context);
+    keepsPhotos(context);
     anyProperties(freshMedium);
   });
 }

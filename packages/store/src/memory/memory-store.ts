@@ -1,7 +1,8 @@
 /** A store in memory, for tests and for trying things out. A shelf outlives the store, so that it can be opened again. */
-import type { Envelope, StoredEnvelope } from '@gudgeon/core/record';
+import type { Envelope, PhotoType, StoredEnvelope } from '@gudgeon/core/record';
 import { admit, type Ledger } from '../admission.js';
 import { fromText, toText } from '../envelope-text.js';
+import { type HeldPhoto, type PhotoResult, photoFault } from '../photo.js';
 import type { AppendResult, JobSummary, Receipt, ReceiveClock, Store } from '../store.js';
 import { StoreFailure } from '../store-failure.js';
 
@@ -19,10 +20,12 @@ export interface Shelf {
   readonly rows: Row[];
   readonly byId: Map<string, Row>;
   readonly chains: Map<string, Row[]>;
+  /** Job -> hash -> picture. */
+  readonly photos: Map<string, Map<string, HeldPhoto>>;
 }
 
 /** What a memory store keeps; hand the same one to a second store and it finds what the first has written. */
-export const emptyShelf = (): Shelf => ({ rows: [], byId: new Map(), chains: new Map() });
+export const emptyShelf = (): Shelf => ({ rows: [], byId: new Map(), chains: new Map(), photos: new Map() });
 
 const chainKey = (job: string, device: string) => JSON.stringify([job, device]);
 
@@ -37,6 +40,9 @@ export function openMemoryStore(shelf: Shelf, clock: ReceiveClock): Store {
     append: (batch) => whenOpen(() => appendBatch(shelf, clock, batch)),
     entries: (job, after = 0) => whenOpen(() => entriesOf(shelf, job, after)),
     jobs: () => whenOpen(() => summaries(shelf)),
+    keepPhoto: (job, hash, type, bytes) => whenOpen(() => putPhoto(shelf, job, hash, type, bytes)),
+    photo: (job, hash) => whenOpen(() => shelf.photos.get(job)?.get(hash)),
+    photos: (job) => whenOpen(() => [...(shelf.photos.get(job)?.keys() ?? [])]),
     close: async () => {
       open = false;
     },
@@ -58,6 +64,16 @@ function appendBatch(shelf: Shelf, clock: ReceiveClock, batch: readonly Envelope
     receipts.push({ id: entry.id, sequence: held.sequence, receivedAt: held.receivedAt, duplicate });
   }
   return { ok: true, value: receipts };
+}
+
+function putPhoto(shelf: Shelf, job: string, hash: string, type: PhotoType, bytes: Uint8Array): PhotoResult {
+  const fault = photoFault(hash, type, bytes);
+  if (fault) return { ok: false, fault };
+  if (!shelf.rows.some((row) => row.job === job)) return { ok: false, fault: { code: 'unknown-job', job } };
+  const held = shelf.photos.get(job) ?? new Map<string, HeldPhoto>();
+  const duplicate = held.has(hash);
+  if (!duplicate) shelf.photos.set(job, held.set(hash, { type, bytes: bytes.slice() }));
+  return { ok: true, value: { duplicate } };
 }
 
 function ledgerOf(shelf: Shelf): Ledger {

@@ -34,6 +34,24 @@ const STEPS: readonly string[] = [
     )
     begin select raise(abort, 'append only'); end;
   `,
+  `
+  create table photo (
+    place       integer primary key,
+    job         text not null,
+    hash        text not null,
+    type        text not null,
+    received_at text not null,
+    bytes       blob not null,
+    unique (job, hash)
+  ) strict;
+  create trigger photo_is_never_changed before update on photo
+    begin select raise(abort, 'append only'); end;
+  create trigger photo_is_never_removed before delete on photo
+    begin select raise(abort, 'append only'); end;
+  create trigger photo_is_never_replaced before insert on photo
+    when exists (select 1 from photo where place = new.place or (job = new.job and hash = new.hash))
+    begin select raise(abort, 'append only'); end;
+  `,
 ];
 export const SCHEMA_VERSION = STEPS.length;
 

@@ -1,6 +1,7 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { hashOfBytes } from '@gudgeon/core/record';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { chainOf, receiveClock } from '../contract/made-entries.suite.js';
@@ -9,6 +10,7 @@ import { StoreFailure } from '../index.js';
 import { openSqliteStore } from './index.js';
 import { SCHEMA_VERSION } from './schema.js';
 
+const picture = new TextEncoder().encode('an invented picture');
 const temporaryFolder = () => mkdtempSync(join(tmpdir(), 'gudgeon-store-'));
 
 storeContract('SQLite', async () => {
@@ -74,14 +76,45 @@ describe('SQLite store file', () => {
     await store.close();
   });
 
-  it('copies itself while it works, and the copy opens with the same entries', async () => {
+  it('lets nobody change, remove or replace a photo, not even by hand', async () => {
+    await filled();
+    const store = open();
+    await store.keepPhoto('v8', hashOfBytes(picture), 'image/png', picture);
+    const attempts = [
+      "update photo set bytes = x'00'",
+      'delete from photo',
+      "insert or replace into photo select place, job, 'x', type, received_at, x'00' from photo",
+      "insert or replace into photo select 99, job, hash, type, received_at, x'00' from photo",
+    ];
+    for (const sql of attempts) withFile((db) => expect(() => db.exec(sql)).toThrow('append only'));
+    expect((await store.photo('v8', hashOfBytes(picture)))?.bytes).toEqual(picture);
+    await store.close();
+  });
+
+  // The shape of a file before photos: its table and triggers stay as they were, the table of photos is added.
+  it('opens a file from before there were photos, with all its entries, and keeps photos in it', async () => {
+    await filled();
+    withFile((db) => {
+      db.exec('drop table photo');
+      db.pragma('user_version = 1');
+    });
+    const store = open();
+    expect(await store.entries('v8')).toHaveLength(40);
+    expect(await store.photos('v8')).toEqual([]);
+    expect((await store.keepPhoto('v8', hashOfBytes(picture), 'image/png', picture)).ok).toBe(true);
+    await store.close();
+  });
+
+  it('copies itself while it works, and the copy opens with the same entries and photos', async () => {
     const store = open();
     await store.append(chainOf('v8', 'bench', 5));
+    await store.keepPhoto('v8', hashOfBytes(picture), 'image/png', picture);
     const copy = join(folder, 'copy.sqlite');
     await store.backup(copy);
     await expect(store.backup(copy)).rejects.toThrow('exists already');
     const opened = openSqliteStore(copy, receiveClock());
     expect(await opened.entries('v8')).toEqual(await store.entries('v8'));
+    expect((await opened.photo('v8', hashOfBytes(picture)))?.bytes).toEqual(picture);
     await opened.close();
     await store.close();
   });

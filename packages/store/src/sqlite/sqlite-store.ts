@@ -9,6 +9,7 @@ import { fromText, toText } from '../envelope-text.js';
 import type { AppendResult, JobSummary, Receipt, ReceiveClock, Store } from '../store.js';
 import { StoreFailure } from '../store-failure.js';
 import { asStoreFailure, guarded } from './failure.js';
+import { sqlitePhotos } from './photos.js';
 import { migrate } from './schema.js';
 
 export interface SqliteStore extends Store {
@@ -25,6 +26,7 @@ export function openSqliteStore(file: string, clock: ReceiveClock, options: Sqli
   const db = guarded(file, () => openDatabase(file, options.patience ?? 5000));
   const statements = prepareStatements(db);
   const appendAll = db.transaction((batch: readonly Envelope[]) => appendBatch(statements, clock, batch));
+  const photos = sqlitePhotos(db, clock);
   const attempt = async <T>(work: () => T): Promise<T> => {
     if (!db.open) throw new StoreFailure('failed', 'The log is closed.');
     return guarded(file, work);
@@ -33,6 +35,9 @@ export function openSqliteStore(file: string, clock: ReceiveClock, options: Sqli
     append: (batch) => attempt(() => settled(() => appendAll.immediate(batch))),
     entries: (job, after = 0) => attempt(() => entriesOf(statements, job, after)),
     jobs: () => attempt(() => statements.summaries.all()),
+    keepPhoto: (job, hash, type, bytes) => attempt(() => photos.keep(job, hash, type, bytes)),
+    photo: (job, hash) => attempt(() => photos.one(job, hash)),
+    photos: (job) => attempt(() => photos.hashes(job)),
     backup: (target) => backUp(db, target),
     close: async () => {
       db.close();
