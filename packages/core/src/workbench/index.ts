@@ -54,7 +54,24 @@ export { valveTask } from './valve-task.js';
 export { planDegrees, timingOf, type ValveChoices } from './valve-timing.js';
 export { hereView, valvesView } from './valves-view.js';
 export type * from './views.js';
-export { type AnsweredBy, answeredBy, proposeWork, type Work, workAt } from './work/index.js';
+export {
+  type AnsweredBy,
+  actView,
+  answeredBy,
+  type BenchAsked,
+  operationView,
+  proposeWork,
+  registersView,
+  reopenedPreview,
+  reopeningViews,
+  type Work,
+  type WorkAsked,
+  workAt,
+  workBenchView,
+  workReturnView,
+  workStandingOf,
+  workView,
+} from './work/index.js';
 export type * from './work-views.js';
 export {
   type ImportStyle,

@@ -4,16 +4,14 @@ import type { Bench } from './bench.js';
 import { measureStanding } from './measure-view.js';
 import { fastenersStanding, gasketStanding, partsStanding, tighteningStanding, valvesStanding } from './standings.js';
 import type { NextAction } from './views.js';
+import { jointUnderWay, keepsWork, workAction } from './work/index.js';
 
 const action = (words: string, place: string): NextAction => ({ words, place, finished: false });
 
 /** A joint under way: a bad place to leave, so it comes before everything. */
 function underWay(bench: Bench): NextAction | undefined {
-  for (const joint of bench.engine.joints) {
-    const { begun, finished, progress } = tighteningStanding(bench, joint);
-    if (begun && !finished) return action(`Go on tightening: ${joint.name}, ${progress.words}`, `tighten/${joint.id}`);
-  }
-  return undefined;
+  const found = jointUnderWay(bench);
+  return found && action(`Go on tightening: ${found.joint.name}, ${found.words}`, `tighten/${found.joint.id}`);
 }
 
 /** Gasket, fasteners, tightening of one head, in this order. */
@@ -47,8 +45,9 @@ function measureAction(bench: Bench): NextAction | undefined {
   return action(`Go on measuring: ${progress.words}`, 'measure');
 }
 
-/** What to do next on this engine. */
+/** What to do next on this engine: by the plan of the whole work where its log keeps that, else by what is begun of the top end. */
 export function nextAction(bench: Bench): NextAction {
+  if (keepsWork(bench)) return underWay(bench) ?? workAction(bench);
   const heads = bench.engine.heads.map((head) => headAction(bench, head)).find((one) => one !== undefined);
   const done = { words: 'The top end is done. Print the record.', place: 'record', finished: true };
   return underWay(bench) ?? measureAction(bench) ?? heads ?? partsAction(bench) ?? valveAction(bench) ?? done;

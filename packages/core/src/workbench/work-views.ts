@@ -74,7 +74,6 @@ export interface WorkActView {
 /** What holds for all acts of an operation: told before the first of them. */
 export interface OperationView {
   readonly id: string;
-  /** Its number in our own map of the job. */
   readonly title: string;
   readonly phase: Phase;
   readonly progress: Progress;
@@ -102,6 +101,8 @@ export interface WorkOfferView {
   readonly safeAfter: boolean;
   /** "You may stop after it", or why not. */
   readonly pause: string;
+  /** So many more of the same at other places, this one left out; absent where it is the only one. */
+  readonly alike?: number;
 }
 export interface AidView {
   readonly aid: string;
@@ -118,6 +119,8 @@ export interface WorkView {
     readonly operation: string;
     readonly operationTitle: string;
     readonly offers: readonly WorkOfferView[];
+    /** Kinds of acts beyond those shown: they are at `work/<operation>`. */
+    readonly more?: number;
   }[];
   readonly looks: readonly WorkActView[];
   readonly aids: readonly AidView[];

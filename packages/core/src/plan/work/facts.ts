@@ -8,7 +8,12 @@ import type { AnswerKind, Asked } from './model.js';
 export type WorkAnswer =
   | { readonly kind: 'value'; readonly text: string; readonly result?: 'good' | 'bad' }
   | { readonly kind: 'felt-or-seen'; readonly words: string; readonly result: 'good' | 'bad' }
-  | { readonly kind: 'photo'; readonly photo: string; readonly result?: 'good' | 'bad' }
+  | {
+      readonly kind: 'photo';
+      readonly photo: string;
+      readonly words?: string;
+      readonly result?: 'good' | 'bad';
+    }
   /** Position, end, face and state of a part that must return. */
   | {
       readonly kind: 'register';

@@ -44,7 +44,12 @@ const felt: Guard<Of<'felt-or-seen'>> = object<Of<'felt-or-seen'>>({
   words: reason,
   result: oneOf('good', 'bad'),
 });
-const photo: Guard<Of<'photo'>> = object<Of<'photo'>>({ kind: oneOf('photo'), photo: name, result });
+const photo: Guard<Of<'photo'>> = object<Of<'photo'>>({
+  kind: oneOf('photo'),
+  photo: name,
+  words: optional(words),
+  result,
+});
 const register: Guard<Of<'register'>> = object<Of<'register'>>({
   kind: oneOf('register'),
   words: reason,

@@ -10,5 +10,7 @@ export function actWords({ does, place }: Pick<WorkAct, 'does' | 'place'>): stri
 export function answerWords(answer: WorkAnswer): string {
   const found = answer.result === 'bad' ? ' (NOT GOOD)' : '';
   if (answer.kind === 'value') return `${answer.text}${found}`;
-  return answer.kind === 'photo' ? `photo ${answer.photo.slice(0, 8)}${found}` : `${answer.words}${found}`;
+  if (answer.kind !== 'photo') return `${answer.words}${found}`;
+  const seen = answer.words === undefined ? '' : `: ${answer.words}`;
+  return `photo ${answer.photo.slice(0, 8)}${seen}${found}`;
 }

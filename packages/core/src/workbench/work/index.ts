@@ -1,3 +1,13 @@
+export { actView } from './act-view.js';
+export { type BenchAsked, workBenchView } from './bench-view.js';
 export { type AnsweredBy, answeredBy } from './finished-elsewhere.js';
+export { jointUnderWay } from './joint-under-way.js';
+export { operationView } from './operation-view.js';
 export { proposeWork } from './propose-work.js';
+export { registersView } from './registers-view.js';
+export { reopenedPreview, reopeningViews } from './reopening-views.js';
+export { workReturnView } from './return-view.js';
+export { workAction } from './work-action.js';
 export { type Work, workAt } from './work-facts.js';
+export { keepsWork, workStandingOf } from './work-standing-of.js';
+export { type WorkAsked, workView } from './work-view.js';

@@ -110,8 +110,10 @@ function answerOf(answer: Extract<WorkWish, { kind: 'done' }>['answer']): WorkAn
   switch (answer.kind) {
     case 'value':
       return { ...answer, text: answer.text.trim() };
-    case 'photo':
-      return { kind: 'photo', photo: answer.photo, result: answer.result };
+    case 'photo': {
+      const words = answer.words?.trim() ?? '';
+      return { kind: 'photo', photo: answer.photo, ...(words !== '' && { words }), result: answer.result };
+    }
     case 'register': {
       const { position, end, face, condition, result } = answer;
       const marks = { position, end, face, condition };
