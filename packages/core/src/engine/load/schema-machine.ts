@@ -30,7 +30,7 @@ export const layout = z.strictObject({
     .meta({ description: 'Running sense seen from the front.' })
     .optional(),
   firingOrder: z
-    .union([order, z.strictObject({ value: order, from: from.optional() })])
+    .union([order, z.number(), z.strictObject({ value: order, from: from.optional() })])
     .meta({ description: 'Leave out where it is not known.', examples: ['1-3-4-2'] })
     .optional(),
   firingIntervals: z

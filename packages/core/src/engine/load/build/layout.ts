@@ -35,6 +35,8 @@ interface RawOrder {
 }
 function orderOf(raw: Sheet['layout']['firingOrder']): RawOrder | undefined {
   if (raw === undefined) return undefined;
+  // A single fires alone: YAML reads its order as a number.
+  if (typeof raw === 'number') return { value: [raw] };
   return typeof raw === 'object' && 'value' in raw ? raw : { value: raw };
 }
 
