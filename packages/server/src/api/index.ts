@@ -78,6 +78,19 @@ export interface Accepted {
   readonly duplicate: boolean;
 }
 
+/** GET /api/jobs/:job/photos: hashes of the pictures that the server holds, in the order in which they came. */
+export interface PhotosReply {
+  readonly photos: readonly string[];
+}
+/**
+ * PUT /api/jobs/:job/photos/:hash with the bytes of a JPEG, PNG or WebP picture of at most 8 MB, whose SHA-256 is the hash: 201, or 200
+ * when it was kept before. GET gives the bytes back. The job must have entries.
+ */
+export interface PhotoReply {
+  readonly photo: string;
+  readonly duplicate: boolean;
+}
+
 /**
  * GET /api/jobs/:job/live: server-sent events. Each message has the entry's sequence as its id and a `StoredEnvelope`
  * as JSON in its data; a browser's EventSource resumes by itself with Last-Event-ID. `?after=N` says where to begin.

@@ -4,6 +4,7 @@ import fastify, { type FastifyInstance } from 'fastify';
 import { announcing } from '../live/announcing.js';
 import { serveJobs } from '../routes/jobs.js';
 import { serveLive } from '../routes/live.js';
+import { servePhotos } from '../routes/photos.js';
 import { serveSheets } from '../routes/sheets.js';
 import type { SheetLibrary } from '../sheets/library.js';
 import { answerErrors, answerFrameworkError, type Log } from './errors.js';
@@ -37,10 +38,11 @@ export async function buildApp(parts: AppParts): Promise<FastifyInstance> {
   await sendSecurityHeaders(app);
   readJsonBodies(app);
   app.addHook('onSend', async (request, reply) => {
-    if (request.url.startsWith('/api/')) reply.header('cache-control', 'no-store');
+    if (request.url.startsWith('/api/') && !reply.hasHeader('cache-control')) reply.header('cache-control', 'no-store');
   });
   serveSheets(app, parts.sheets);
   serveJobs(app, store);
+  await servePhotos(app, store);
   serveLive(app, { store, announcements, heartbeat: parts.heartbeat ?? 15_000 });
   await serveSite(app, parts.site);
   return app;

@@ -37,6 +37,7 @@ function answerTo(error: FastifyError, request: FastifyRequest, log: Log): Answe
     log(`${request.method} ${request.url}: ${error.message}`);
     return { status: STORE_STATUS[error.code] ?? 500, reply: { error: error.message, code: error.code } };
   }
+  if (error.code === 'FST_ERR_CTP_BODY_TOO_LARGE') return tooLarge(request);
   const known = FRAMEWORK[error.code];
   if (known) return known;
   const status = error.statusCode ?? 500;
@@ -55,11 +56,16 @@ const firstLine = (text: string) => text.split('\n', 1)[0]!;
 
 const STORE_STATUS: Partial<Record<StoreFailureCode, number>> = { locked: 503, full: 507 };
 
-const FRAMEWORK: Readonly<Record<string, Answer>> = {
-  FST_ERR_CTP_BODY_TOO_LARGE: {
+/** Each route says how much it takes. */
+function tooLarge({ routeOptions }: FastifyRequest): Answer {
+  const megabytes = routeOptions.bodyLimit / 1024 ** 2;
+  return {
     status: 413,
-    reply: { error: 'Too large: at most 2 MB may be sent at once.', code: 'too-large' },
-  },
+    reply: { error: `Too large: at most ${megabytes} MB may be sent at once.`, code: 'too-large' },
+  };
+}
+
+const FRAMEWORK: Readonly<Record<string, Answer>> = {
   FST_ERR_CTP_INVALID_MEDIA_TYPE: {
     status: 415,
     reply: { error: 'Send JSON, with the header content-type: application/json.', code: 'not-json' },

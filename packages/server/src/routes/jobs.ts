@@ -3,7 +3,7 @@ import type { FastifyInstance, FastifyRequest } from 'fastify';
 import type { AppendReply, EntriesReply, JobReply, JobsReply, VerifyReply } from '../api/index.js';
 import { refusal } from '../app/refusal.js';
 import { readBatch } from '../intake/batch.js';
-import { isJobName } from '../intake/names.js';
+import { jobName } from '../intake/names.js';
 import { jobBook } from '../jobs/job-book.js';
 
 type JobRequest = FastifyRequest<{ Params: { job: string }; Querystring: { after?: string } }>;
@@ -14,30 +14,24 @@ export function serveJobs(app: FastifyInstance, store: Store): void {
   app.get('/api/jobs', async (): Promise<JobsReply> => ({ jobs: await book.lines() }));
 
   app.get('/api/jobs/:job', async (request: JobRequest): Promise<JobReply> => {
-    const job = jobName(request);
+    const job = jobName(request.params.job);
     return (await book.job(job)) ?? unknownJob(job);
   });
 
   app.get('/api/jobs/:job/verify', async (request: JobRequest): Promise<VerifyReply> => {
-    const job = jobName(request);
+    const job = jobName(request.params.job);
     return (await book.verify(job)) ?? unknownJob(job);
   });
 
   app.get('/api/jobs/:job/entries', async (request: JobRequest): Promise<EntriesReply> => {
-    return { entries: await store.entries(jobName(request), sequenceAfter(request)) };
+    return { entries: await store.entries(jobName(request.params.job), sequenceAfter(request)) };
   });
 
   app.post('/api/jobs/:job/entries', async (request: JobRequest): Promise<AppendReply> => {
-    const result = await store.append(readBatch(jobName(request), request.body));
+    const result = await store.append(readBatch(jobName(request.params.job), request.body));
     if (!result.ok) throw refusal(409, result.fault.code, describeAppendFault(result.fault));
     return { accepted: result.value };
   });
-}
-
-function jobName(request: JobRequest): string {
-  const { job } = request.params;
-  if (isJobName(job)) return job;
-  throw refusal(400, 'bad-job', 'A job is named by letters, digits, dots and dashes, at most 100.');
 }
 
 function sequenceAfter(request: JobRequest): number {

@@ -1,7 +1,7 @@
 import type { Store } from '@gudgeon/store';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { refusal } from '../app/refusal.js';
-import { isJobName } from '../intake/names.js';
+import { jobName } from '../intake/names.js';
 import type { Announcements } from '../live/announcing.js';
 import { liveStream } from '../live/stream.js';
 
@@ -22,9 +22,7 @@ export function serveLive(app: FastifyInstance, parts: LiveParts): void {
   });
   // No HEAD: it would hold a connection open that never says anything.
   app.get('/api/jobs/:job/live', { exposeHeadRoute: false }, async (request: LiveRequest, reply) => {
-    const { job } = request.params;
-    if (!isJobName(job))
-      throw refusal(400, 'bad-job', 'A job is named by letters, digits, dots and dashes, at most 100.');
+    const job = jobName(request.params.job);
     if (closers.size >= MOST_CONNECTIONS)
       throw refusal(503, 'too-many', 'Too many pages are listening; close some of them.');
     follow(parts, job, startingPoint(request), reply, closers);
