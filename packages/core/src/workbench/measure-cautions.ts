@@ -3,20 +3,9 @@
  * engine maker's manual comes first.
  */
 import type { FeatureKind } from '../assess/index.js';
+import { HAZARDS } from '../plan/index.js';
 import type { Caution, Hindrance } from './views.js';
 
-const edges: Caution = {
-  word: 'CAUTION',
-  can: 'Deck, bore and ring edges cut.',
-  because: 'Machined edges are sharp until they are broken.',
-  act: 'Deburr first; move hands along faces, never across edges.',
-};
-const spring: Caution = {
-  word: 'WARNING',
-  can: 'A spring that slips out of the tester can blind.',
-  because: 'Pressed to full lift it holds the weight of a person.',
-  act: 'Eye protection on; spring square between the plates; face out of its line.',
-};
 const turning: Caution = {
   word: 'WARNING',
   can: 'Turning parts catch fingers.',
@@ -32,12 +21,14 @@ const caps: Caution = {
 
 /** Hazards of reading one feature; `kind` left out: those of measuring at all. */
 export function measureCautions(kind?: FeatureKind): readonly Caution[] {
-  if (kind === undefined) return [edges];
+  if (kind === undefined) return [HAZARDS.edges];
   const { figure } = kind;
-  if (figure === 'spring') return [spring];
+  if (figure === 'spring') return [HAZARDS.springs];
   if (figure === 'backlash' || figure === 'float' || figure === 'runout') return [turning];
-  if (figure === 'housing') return [edges, caps];
-  return ['bore', 'face', 'ring-gap', 'ring-groove', 'deck-height', 'protrusion'].includes(figure) ? [edges] : [];
+  if (figure === 'housing') return [HAZARDS.edges, caps];
+  return ['bore', 'face', 'ring-gap', 'ring-groove', 'deck-height', 'protrusion'].includes(figure)
+    ? [HAZARDS.edges]
+    : [];
 }
 
 interface Ready {

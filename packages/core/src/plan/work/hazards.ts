@@ -10,14 +10,14 @@ const notice = say('NOTICE');
 
 export const HAZARDS = {
   lifting: warning(
-    'A load that falls or a stand that tips crushes.',
-    'The balance moves as parts come off and go on.',
-    'Rated chain and stand, wheels locked, nobody under it.',
+    'A load that falls or a stand that tips crushes hands and feet.',
+    'A cast part is heavy, and the balance moves as parts come off and go on.',
+    'Two people or a hoist, rated chain; stand locked; nobody under it, fingers out of the gap.',
   ),
   springs: warning(
     'A spring or a lock that escapes can blind.',
     'A valve spring holds a man’s weight in a thumb’s length.',
-    'Face shield on, compressor square, never over its axis.',
+    'Face shield on, compressor or tester square, never over its axis.',
   ),
   fire: warning(
     'Fuel can flash.',
@@ -35,9 +35,9 @@ export const HAZARDS = {
     'Run outdoors or with a duct, doors open.',
   ),
   turning: warning(
-    'A crank that turns takes fingers.',
-    'Barring moves pistons, valves and belts at once.',
-    'One person turns, and says so; hands clear.',
+    'A turning crank catches fingers, and a starter can turn it without you.',
+    'Barring moves every piston, valve and belt at once.',
+    'Battery off, plugs out, bar by hand, hands clear of pulleys; one person turns, and says so.',
   ),
   air: warning(
     'Air under pressure turns the crank and drives dirt into skin.',
@@ -56,8 +56,8 @@ export const HAZARDS = {
   ),
   edges: caution(
     'Machined edges and ring ends cut.',
-    'They are as sharp as a blade.',
-    'Gloves; along edges, never across.',
+    'They are sharp until they are broken.',
+    'Gloves on, or deburr first; hands along faces, never across edges.',
   ),
   hot: caution('Coolant, oil and pipes scald.', 'They stay hot long after the stop.', 'Cap stays on; wait.'),
   dust: caution(
@@ -76,19 +76,19 @@ export const HAZARDS = {
     'Prime until oil is seen; stop where no pressure shows.',
   ),
   twice: notice(
-    'A fastener turned twice by angle is stretched out.',
-    'Past its yield it keeps its length.',
-    'Mark each one as it is turned; in doubt follow the sheet.',
+    'A fastener turned twice by angle is stretched out, or breaks.',
+    'Past its yield it keeps the length that it was given.',
+    'Mark each one before it is turned and again after. In doubt: stop, and follow the rule of the sheet.',
   ),
   liquidInHole: notice(
-    'Liquid in a blind hole cracks the casting.',
-    'It cannot be squeezed.',
-    'Blow each hole dry and look into it.',
+    'A bolt in a blind hole with liquid in it reads the right torque and clamps nothing, or cracks the casting.',
+    'Liquid cannot be squeezed.',
+    'Blow blind holes dry with eye protection on, and look into each one.',
   ),
   valvesMeet: notice(
-    'A valve can meet a piston.',
-    'Cam and crank turned apart share the same room.',
-    'Crank off dead centre while a cam is turned alone.',
+    'A valve can meet a piston when cam and crank are turned apart.',
+    'On many engines they share the same room.',
+    'Crank off dead centre while a cam is turned alone, and only together once timed; stop where it catches; keep to the maker’s safe crank position.',
   ),
   metalGone: notice(
     'Metal that is cut stays off.',

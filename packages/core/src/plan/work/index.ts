@@ -2,6 +2,7 @@ export { SIGNED_OFF, workPlan } from './build-plan.js';
 export { chunksOf } from './chunks.js';
 export type { WorkAnswer, WorkFact, WorkFactData, WorkFactKind } from './facts.js';
 export type { Held, Left, OpenAgain, Resumed } from './fold.js';
+export { HAZARDS } from './hazards.js';
 export { momentOf, roleOfJoint } from './homes.js';
 export { judgeWork, type WorkRefusal } from './judge.js';
 export type * from './model.js';

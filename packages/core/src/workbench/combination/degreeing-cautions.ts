@@ -1,13 +1,9 @@
 /** What can hurt or break while a cam is degreed. Common practice, no source; the engine maker's manual comes first. */
+import { HAZARDS } from '../../plan/index.js';
 import type { Caution } from '../views.js';
 
 export const TURNING_CAUTIONS: readonly Caution[] = [
-  {
-    word: 'WARNING',
-    can: 'A turning crank catches fingers, and a starter can turn it without you.',
-    because: 'Barring moves every piston, valve and belt at once.',
-    act: 'Battery off, plugs out, bar by hand, hands clear of pulleys; one person turns, and says so.',
-  },
+  HAZARDS.turning,
   {
     word: 'NOTICE',
     can: 'A piston that is driven onto its stop breaks the stop or marks the crown.',

@@ -12,18 +12,31 @@ export function reopeningViews(bench: Bench): readonly ReopeningView[] {
   const { plan } = groundOf(bench);
   const known = told.get(plan);
   if (known !== undefined) return known;
-  const views = REOPENING_RULES.flatMap((rule) => viewOf(plan, rule));
+  const has = hasOf(plan);
+  const views = REOPENING_RULES.flatMap((rule) => viewOf(plan, rule, has));
   told.set(plan, views);
   return views;
 }
 
-function viewOf(plan: WorkPlan, { id, title, because, at }: ReopeningRule): readonly ReopeningView[] {
-  const view = { rule: id, title, because };
-  const touches = (place?: string) => reopenedBy(plan, { rule: id, why: '', ...(place !== undefined && { place }) }).ok;
-  if (at === 'engine') return touches() ? [{ ...view, places: [] }] : [];
-  const places = placesIn(plan, at).filter((place) => touches(place.id));
-  return places.length === 0 ? [] : [{ ...view, places: places.map((place) => ({ id: place.id, name: place.name })) }];
+function viewOf(plan: WorkPlan, rule: ReopeningRule, has: Has): readonly ReopeningView[] {
+  const { id, title, because, at } = rule;
+  if (!rule.roots.some((root) => touches(root, has))) return [];
+  if (at === 'engine') return [{ rule: id, title, because, places: [] }];
+  const places = placesIn(plan, at).map((place) => ({ id: place.id, name: place.name }));
+  return places.length === 0 ? [] : [{ rule: id, title, because, places }];
 }
+
+/** What the plan has acts of: rules, and features that are read. */
+interface Has {
+  readonly rules: ReadonlySet<string>;
+  readonly features: ReadonlySet<string>;
+}
+function hasOf({ acts }: WorkPlan): Has {
+  const features = acts.flatMap(({ subject }) => (subject?.kind === 'worksheet' ? [subject.feature] : []));
+  return { rules: new Set(acts.map(({ rule }) => rule)), features: new Set(features) };
+}
+const touches = (root: ReopeningRule['roots'][number], { rules, features }: Has): boolean =>
+  typeof root === 'string' ? rules.has(root) : root.worksheets.some((feature) => features.has(feature));
 
 /**
  * What was finished and would be open again, before anything is recorded. `rule` may be `done-again` with an act as its place. Undefined for a
