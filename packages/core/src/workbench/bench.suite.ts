@@ -9,6 +9,7 @@ export const SHEETS = {
   v8: 'quernside-51-v8',
   six: 'tollbarrow-6w-diesel-six',
   four: 'pellgarth-t4-twin-cam',
+  single: 'skelbeck-one-single',
 } as const;
 
 export function engineOf(sheet: string): Engine {
@@ -33,10 +34,15 @@ export class Scribe {
     if (!proposal.ok) throw new Error(proposal.fault);
     for (const entry of proposal.value) this.append(entry);
   }
+  /** One second after the other, from ten in the morning. */
+  protected at(counter: number): string {
+    const two = (part: number) => String(part % 60).padStart(2, '0');
+    return `2026-01-01T10:${two(Math.floor(counter / 60))}:${two(counter)}+01:00`;
+  }
   append({ kind, data }: Command): string {
     const counter = this.#entries.length + 1;
     const id = `01900000-0000-7000-8000-${String(counter).padStart(12, '0')}`;
-    const at = `2026-01-01T10:${String(Math.floor(counter / 60) % 60).padStart(2, '0')}:${String(counter % 60).padStart(2, '0')}+01:00`;
+    const at = this.at(counter);
     const draft = { id, job: 'job', device: 'phone', counter, at, person: 'Ada', kind, version: 1, data };
     const sealed = sealEntry(draft, this.#entries.at(-1)?.hash ?? NO_PREVIOUS);
     this.#entries.push({ ...sealed, sequence: counter, receivedAt: at });

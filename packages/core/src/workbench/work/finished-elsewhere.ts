@@ -4,6 +4,7 @@
  */
 import { sameValve, type ValveId, valveKey } from '../../engine/index.js';
 import {
+  type Fact,
   fastenerMap,
   gasketChecks,
   type PartKind,
@@ -60,10 +61,7 @@ export interface FinishedElsewhere {
 export function finishedElsewhere(bench: Bench, plan: WorkPlan): ReadonlyMap<string, readonly FinishedElsewhere[]> {
   const found = [
     ...worksheets(bench, plan),
-    ...plan.acts.flatMap((act) => {
-      const one = finished(bench, act);
-      return one === undefined ? [] : [one];
-    }),
+    ...plan.acts.flatMap((act) => finished(bench, act)),
     ...valvesAndParts(bench, plan),
   ];
   const byEntry = new Map<string, FinishedElsewhere[]>();
@@ -72,53 +70,58 @@ export function finishedElsewhere(bench: Bench, plan: WorkPlan): ReadonlyMap<str
 }
 
 /** Joints, gasket checks and fastener maps: judged as a whole, and done at their last entry. */
-function finished(bench: Bench, act: WorkAct): FinishedElsewhere | undefined {
+function finished(bench: Bench, act: WorkAct): readonly FinishedElsewhere[] {
   switch (answeredBy(bench, act)) {
     case 'joint':
-      return act.subject?.kind === 'joint' ? jointFinished(bench, act, act.subject.joint) : undefined;
+      return act.subject?.kind === 'joint' ? jointFinished(bench, act, act.subject.joint) : [];
     case 'gasket':
       return gasketFinished(bench, act);
     case 'fasteners':
       return fastenersPlaced(bench, act);
     default:
-      return undefined;
+      return [];
   }
 }
 
-const lastEntry = (bench: Bench, is: (fact: Bench['facts'][number]) => boolean) => bench.facts.findLast(is)?.entry;
+const lastEntry = (facts: readonly Fact[], is: (fact: Fact) => boolean) => facts.findLast(is)?.entry;
 
-function jointFinished(bench: Bench, act: WorkAct, id: string): FinishedElsewhere | undefined {
+/** A joint is finished once, or again after each time that it was opened. */
+function jointFinished(bench: Bench, act: WorkAct, id: string): readonly FinishedElsewhere[] {
   const joint = bench.engine.joints.find((one) => one.id === id);
-  const entry = lastEntry(
-    bench,
-    (fact) =>
-      (fact.kind === 'act-done' && fact.data.joint === id) || (fact.kind === 'skipped' && isOf(id, fact.data.what)),
-  );
-  if (joint === undefined || entry === undefined) return undefined;
-  const { finished, skipped, progress } = walk(joint, bench.facts);
-  if (!finished) return undefined;
-  const left = skipped.length === 0 ? '' : `; ${skipped.length} left out with a reason`;
-  return { act, entry, words: `${progress.done} of ${progress.acts} acts recorded${left}`, result: 'good' };
+  if (joint === undefined) return [];
+  const { facts } = bench;
+  const ends = facts.flatMap((fact, at) => (fact.kind === 'joint-opened' && fact.data.joint === id ? [at] : []));
+  return [...ends, facts.length].flatMap((end) => {
+    const until = facts.slice(0, end);
+    const entry = lastEntry(until, (fact) => isActOf(id, fact));
+    if (entry === undefined) return [];
+    const { finished, skipped, progress } = walk(joint, until);
+    if (!finished) return [];
+    const left = skipped.length === 0 ? '' : `; ${skipped.length} left out with a reason`;
+    return [{ act, entry, words: `${progress.done} of ${progress.acts} acts recorded${left}`, result: 'good' }];
+  });
 }
-const isOf = (joint: string, what: string) => what.startsWith(`act:${joint}/`);
+const isActOf = (joint: string, fact: Fact): boolean =>
+  (fact.kind === 'act-done' && fact.data.joint === joint) ||
+  (fact.kind === 'skipped' && fact.data.what.startsWith(`act:${joint}/`));
 
-function gasketFinished(bench: Bench, act: WorkAct): FinishedElsewhere | undefined {
+function gasketFinished(bench: Bench, act: WorkAct): readonly FinishedElsewhere[] {
   const head = act.place.id;
-  const entry = lastEntry(bench, (fact) => fact.kind === 'gasket-checked' && fact.data.head === head);
+  const entry = lastEntry(bench.facts, (fact) => fact.kind === 'gasket-checked' && fact.data.head === head);
   const checks = entry === undefined ? undefined : gasketChecks(bench.engine, head, bench.facts);
-  if (entry === undefined || checks?.finished !== true) return undefined;
-  return { act, entry, words: `${checks.items.length} of ${checks.items.length} checks good`, result: 'good' };
+  if (entry === undefined || checks?.finished !== true) return [];
+  return [{ act, entry, words: `${checks.items.length} of ${checks.items.length} checks good`, result: 'good' }];
 }
 
-function fastenersPlaced(bench: Bench, act: WorkAct): FinishedElsewhere | undefined {
+function fastenersPlaced(bench: Bench, act: WorkAct): readonly FinishedElsewhere[] {
   const joints = jointsAt(bench.engine, act.place.id);
   const ids = joints.map(({ id }) => id);
-  const entry = lastEntry(bench, (fact) => fact.kind === 'fastener-placed' && ids.includes(fact.data.joint));
-  if (entry === undefined) return undefined;
+  const entry = lastEntry(bench.facts, (fact) => fact.kind === 'fastener-placed' && ids.includes(fact.data.joint));
+  if (entry === undefined) return [];
   const maps = joints.map((joint) => fastenerMap(joint, bench.facts));
-  if (!maps.every((map) => map.finished)) return undefined;
+  if (!maps.every((map) => map.finished)) return [];
   const placed = maps.reduce((sum, map) => sum + map.placed, 0);
-  return { act, entry, words: `${placed} fasteners in their holes`, result: 'good' };
+  return [{ act, entry, words: `${placed} fasteners in their holes`, result: 'good' }];
 }
 
 /** A worksheet's place is done with the reading that leaves none of it open; back from work it is open until it is read again. */
