@@ -8,7 +8,7 @@ import type { ValveId } from '../engine/model.js';
 export interface Reading {
   readonly text: string;
   readonly value: number;
-  readonly unit: 'm' | 'N.m' | 'rad' | 'm3' | 'kg' | 'N' | 'K';
+  readonly unit: 'm' | 'N.m' | 'rad' | 'm3' | 'kg' | 'N' | 'K' | 'Pa' | 's' | 'rad/s';
 }
 export type PartKind = 'lifter' | 'pushrod' | 'rocker' | 'follower' | 'shim';
 

@@ -42,6 +42,7 @@ export {
   type ValveStand,
   valveRecord,
 } from './parts/index.js';
+export * from './running/index.js';
 export {
   type Act,
   type ActDone,

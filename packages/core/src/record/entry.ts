@@ -4,6 +4,7 @@
  */
 import type { ValveId } from '../engine/model.js';
 import type { FactData, PartKind, Reading } from '../plan/facts.js';
+import type { RunningFactData } from '../plan/running/facts.js';
 import type { WorkFactData } from '../plan/work/facts.js';
 import type { CombinationData } from './combination-data.js';
 import type { MeasuringData } from './measuring-data.js';
@@ -44,7 +45,7 @@ export interface StoredEnvelope extends Envelope {
  * those of photos in `photo-data.ts`.
  * A new shape gets a new version and a step in `upcast.ts`.
  */
-export interface EntryData extends FactData, WorkFactData, MeasuringData, CombinationData, PhotoData {
+export interface EntryData extends FactData, WorkFactData, MeasuringData, CombinationData, PhotoData, RunningFactData {
   'sheet-adopted': { readonly name: string; readonly text: string; readonly reason: string };
   /** One loose shim in the box, besides those that come out of the engine. */
   'spare-shim': { readonly shim: Reading };

@@ -41,6 +41,7 @@ export {
   readEnvelope,
   type ShapeFault,
 } from './reading/index.js';
+export { runningFacts } from './running.js';
 export { type EntryDraft, entryHash, hashOfBytes, hashOfText, NO_PREVIOUS, sealEntry } from './seal.js';
 export {
   emptyRecord,

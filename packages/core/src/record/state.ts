@@ -183,6 +183,16 @@ function factOf({ entry, reading, struck }: ReadEntry, byId: ReadonlyMap<string,
     case 'cam-read':
     case 'pushrod-tried':
     case 'figure-stated':
+    case 'oil-seen':
+    case 'start-tried':
+    case 'run-in-begun':
+    case 'run-in-stopped':
+    case 'running-read':
+    case 'compression-read':
+    case 'leakage-read':
+    case 'service-planned':
+    case 'service-done':
+    case 'hours-noted':
     case 'work-act-done':
     case 'work-act-skipped':
     case 'work-reopened':

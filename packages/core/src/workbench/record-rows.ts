@@ -9,6 +9,7 @@ import { judgeGap } from './gap-verdict.js';
 import { measuringRows } from './measuring-rows.js';
 import { photoRows } from './photo-rows.js';
 import type { RowWords, Writer } from './row-words.js';
+import { runningRows } from './running-rows.js';
 import { settingRule } from './setting-rule.js';
 import { turnCount } from './turn-words.js';
 import { workRows } from './work-rows.js';
@@ -144,6 +145,7 @@ const rows: { readonly [K in EntryKind]: Writer<K> } = {
   ...measuringRows,
   ...combinationRows,
   ...workRows,
+  ...runningRows,
   ...photoRows,
   skipped: (_, data) => ({ what: `Left out: ${data.what}`, value: data.reason }),
   note: (_, data) => ({ what: `Note: ${data.about}`, value: data.text }),

@@ -28,6 +28,7 @@ type SectionKey =
   | 'tightening'
   | 'parts'
   | 'valves'
+  | 'running'
   | 'photos'
   | 'notes';
 const sectionTitles: Readonly<Record<SectionKey, string>> = {
@@ -43,6 +44,7 @@ const sectionTitles: Readonly<Record<SectionKey, string>> = {
   parts: 'Lifters, pushrods, rockers and their places',
   valves: 'Valves, as set',
   photos: 'Photos, with their places',
+  running: 'Primed, started, run in and tested',
   notes: 'Notes, things left out and strikes',
 };
 const sectionOf: Readonly<Record<EntryKind, SectionKey>> = {
@@ -83,6 +85,16 @@ const sectionOf: Readonly<Record<EntryKind, SectionKey>> = {
   'work-signed-off': 'work',
   'photo-taken': 'photos',
   skipped: 'notes',
+  'oil-seen': 'running',
+  'start-tried': 'running',
+  'run-in-begun': 'running',
+  'run-in-stopped': 'running',
+  'running-read': 'running',
+  'compression-read': 'running',
+  'leakage-read': 'running',
+  'service-planned': 'running',
+  'service-done': 'running',
+  'hours-noted': 'running',
   note: 'notes',
   'struck-out': 'notes',
 };

@@ -115,6 +115,33 @@ function combinationWords(refusal: Refusal): string | undefined {
   }
 }
 
+function runningWords(refusal: Refusal): string | undefined {
+  switch (refusal.code) {
+    case 'not-running':
+      return 'The clock of the run-in stands; there is nothing to stop.';
+    case 'unknown-step':
+      return `The run-in has no step ${refusal.step}; it has ${refusal.steps}.`;
+    case 'one-answer':
+      return `${refusal.what.replaceAll('-', ' ')}: ${refusal.what === 'load-words' ? 'say the load in words' : 'key in what the gauge reads'}.`;
+    case 'number-out-of-range':
+      return `${refusal.what}: ${refusal.given} cannot be; ${refusal.valid} is valid.`;
+    case 'dry-first':
+      return `Cylinder ${refusal.cylinder}: read it dry first; a wet reading is held against the dry one.`;
+    case 'holds-more':
+      return `A cylinder cannot hold ${refusal.held} of a supply of ${refusal.supply}; are the two exchanged?`;
+    case 'never-due':
+      return `${refusal.what}: say at which running hours or on which day it is due.`;
+    case 'not-a-date':
+      return `"${refusal.given}" is no day of the calendar; write it as 2027-03-01.`;
+    case 'unknown-service':
+      return `"${refusal.what}" was not planned; there is ${refusal.valid.length === 0 ? 'nothing planned yet' : list(refusal.valid)}.`;
+    case 'hours-back':
+      return `${refusal.given} h is less than the ${refusal.noted} h noted before; strike that out first if it was wrong.`;
+    default:
+      return undefined;
+  }
+}
+
 function generalWords(refusal: Refusal): string {
   switch (refusal.code) {
     case 'no-sheet':
@@ -144,6 +171,7 @@ export function refusalWords(engine: Engine, refusal: Refusal): string {
     partWords(engine, refusal) ??
     measuringWords(engine, refusal) ??
     combinationWords(refusal) ??
+    runningWords(refusal) ??
     generalWords(refusal)
   );
 }

@@ -5,7 +5,7 @@
  */
 import type { VerdictWord } from '../assess/index.js';
 import type { Figure } from '../drawing/figure.js';
-import type { RunningWhat } from '../record/index.js';
+import type { HeardPlace, RunningWhat } from '../plan/index.js';
 import type { Caution, Given, Progress } from './views.js';
 
 /** A rule or figure with where it comes from. `origin` is "common practice, no source" where no maker says it. */
@@ -147,7 +147,11 @@ export interface CylinderTestsView {
     readonly words: string;
     readonly rows: readonly CompressionRowView[];
     /** What the picture of all cylinders points to. */
-    readonly findings: readonly { readonly cylinders: readonly number[]; readonly words: string; readonly cause: string }[];
+    readonly findings: readonly {
+      readonly cylinders: readonly number[];
+      readonly words: string;
+      readonly cause: string;
+    }[];
     /** What to do next: "Cylinder 4 wet: about 15 mL of oil, then read again." Empty: nothing. */
     readonly next: string;
     /** Cylinder for which the next reading is wanted, and whether wet. */
@@ -166,7 +170,6 @@ export interface CylinderTestsView {
   readonly doubts: readonly string[];
   readonly cautions: readonly Caution[];
 }
-export type HeardPlace = 'intake' | 'exhaust' | 'crankcase' | 'coolant' | 'neighbour' | 'plug';
 export interface CompressionRowView {
   readonly cylinder: number;
   readonly bank: string;

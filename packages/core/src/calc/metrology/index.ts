@@ -19,7 +19,8 @@ export {
   wholeDegrees,
 } from './budget.js';
 export { coverageFactor, type RectanglePair, rectanglePairCoverage } from './coverage.js';
-export { conformance, type Distance, type Limits, nearestLimit, type Verdict, verdictOf } from './decision.js';
+export { LEAK_PATHS, leakage, leastAllowed, neighbours, type WetFinding, wetFinding } from './cylinder-tests.js';
+export { atMost, conformance, type Distance, type Limits, nearestLimit, type Verdict, verdictOf } from './decision.js';
 export {
   chiSquareBelow,
   chiSquareQuantile,

@@ -17,6 +17,8 @@ import {
 import { decideFitted, decideRechecked, decideTagged, decideValve } from './parts.js';
 import { decidePhoto } from './photos.js';
 import type { Command } from './refusal.js';
+import { decideBegun, decideGauge, decideOilSeen, decideStart, decideStopped } from './running.js';
+import { decideCompression, decideHours, decideLeakage, decideService, decideServiced } from './running-tests.js';
 import { decideAct } from './tighten.js';
 
 /**
@@ -75,6 +77,26 @@ export function decide(state: RecordState, command: Command): Decision {
       return decideFigure(state, command.data);
     case 'photo-taken':
       return decidePhoto(state, command.data);
+    case 'oil-seen':
+      return decideOilSeen(state, command.data);
+    case 'start-tried':
+      return decideStart(state, command.data);
+    case 'run-in-begun':
+      return decideBegun(state, command.data);
+    case 'run-in-stopped':
+      return decideStopped(state, command.data);
+    case 'running-read':
+      return decideGauge(state, command.data);
+    case 'compression-read':
+      return decideCompression(state, command.data);
+    case 'leakage-read':
+      return decideLeakage(state, command.data);
+    case 'service-planned':
+      return decideService(state, command.data);
+    case 'service-done':
+      return decideServiced(state, command.data);
+    case 'hours-noted':
+      return decideHours(state, command.data);
     // Whether the plan allows it is judged where the plan is known: `workbench/work`.
     case 'work-act-done':
     case 'work-act-skipped':

@@ -59,4 +59,16 @@ export type Refusal =
   | { readonly code: 'unknown-figure'; readonly key: string; readonly valid: readonly string[] }
   | { readonly code: 'not-a-figure'; readonly title: string; readonly given: string; readonly valid: string }
   | { readonly code: 'no-places'; readonly feature: string }
-  | { readonly code: 'photo-too-large'; readonly bytes: number; readonly most: number };
+  | { readonly code: 'photo-too-large'; readonly bytes: number; readonly most: number }
+  | { readonly code: 'not-running' }
+  | { readonly code: 'unknown-step'; readonly step: number; readonly steps: number }
+  /** Neither a figure nor words, or both. */
+  | { readonly code: 'one-answer'; readonly what: string }
+  | { readonly code: 'number-out-of-range'; readonly what: string; readonly given: number; readonly valid: string }
+  /** A wet reading is held against a dry one. */
+  | { readonly code: 'dry-first'; readonly cylinder: number }
+  | { readonly code: 'holds-more'; readonly held: string; readonly supply: string }
+  | { readonly code: 'never-due'; readonly what: string }
+  | { readonly code: 'not-a-date'; readonly given: string }
+  | { readonly code: 'unknown-service'; readonly what: string; readonly valid: readonly string[] }
+  | { readonly code: 'hours-back'; readonly given: number; readonly noted: number };

@@ -14,7 +14,7 @@ export const hash = matches('64 hexadecimal digits', /^[0-9a-f]{64}$/);
 export const reading: Guard<Reading> = object<Reading>({
   text: filledText(NAME),
   value: finite,
-  unit: oneOf('m', 'N.m', 'rad', 'm3', 'kg', 'N', 'K'),
+  unit: oneOf('m', 'N.m', 'rad', 'm3', 'kg', 'N', 'K', 'Pa', 's', 'rad/s'),
 });
 export const valve: Guard<ValveId> = object<ValveId>({
   cylinder: count,

@@ -19,6 +19,7 @@ import {
 import { MEASURING_SHAPES } from './measuring-shapes.js';
 import { PHOTO_SHAPES } from './photo-shapes.js';
 import { hash, matches, NAME, name, reading, reason, valve, WORDS } from './pieces.js';
+import { RUNNING_SHAPES } from './running-shapes.js';
 import { WORK_SHAPES } from './work-shapes.js';
 
 /** A sheet with its comments; the largest transcribed one has a few hundred kilobytes of room. */
@@ -129,6 +130,7 @@ export const SHAPES: { readonly [K in EntryKind]: Guard<EntryData[K]> } = {
   'shim-measured': object<EntryData['shim-measured']>({ valve, lash: reading, shim: reading }),
   ...MEASURING_SHAPES,
   ...COMBINATION_SHAPES,
+  ...RUNNING_SHAPES,
   ...WORK_SHAPES,
   ...PHOTO_SHAPES,
   note: object<EntryData['note']>({ about: text(NAME), text: reason }),
