@@ -6,9 +6,18 @@ export interface Table {
   /** What is still open in this section; shown so that a gap never looks like a result. */
   readonly open: readonly string[];
 }
+/** A picture with what belongs to it; `source` is a data address, and where it is left out `why` says the reason. */
+export interface Picture {
+  readonly title: string;
+  readonly words: string;
+  readonly who: string;
+  readonly source?: string;
+  readonly why?: string;
+}
 export interface Document {
   readonly title: string;
   readonly lead: readonly string[];
   readonly tables: readonly Table[];
+  readonly pictures?: readonly Picture[];
   readonly notes: readonly string[];
 }

@@ -1,5 +1,6 @@
 import type { RecordRow, RecordView } from '@gudgeon/core/workbench';
 import type { Document, Table } from './document.js';
+import { recordPictures } from './record-pictures.js';
 
 const columns = ['What', 'Value', 'Limit', 'Where the limit comes from', 'Who', 'When'] as const;
 
@@ -10,9 +11,10 @@ function row(line: RecordRow): Table['rows'][number] {
 
 /**
  * The record of one job as a document: every value with its limit, the origin of the limit, who and when.
- * Struck lines stay, marked as struck with the reason. Open work is listed under its section.
+ * Struck lines stay, marked as struck with the reason. Open work is listed under its section. Photos follow the tables: `sources` has the
+ * data address of each that is at hand, by its hash; the others are named with why they are left out.
  */
-export function recordDocument(view: RecordView): Document {
+export function recordDocument(view: RecordView, sources: ReadonlyMap<string, string> = new Map()): Document {
   return {
     title: view.title,
     lead: [
@@ -26,6 +28,7 @@ export function recordDocument(view: RecordView): Document {
       rows: section.rows.map(row),
       open: section.open,
     })),
+    pictures: recordPictures(view, sources),
     notes: [
       ...view.cautions,
       ...view.notUnderstood.map((text) => `Not understood by this version, kept as it is: ${text}`),

@@ -10,6 +10,7 @@ import './css/screens.css';
 import './css/parts.css';
 import './css/valves.css';
 import './css/measure.css';
+import './css/photos.css';
 import './css/fit.css';
 import './css/plots.css';
 import './css/combination.css';
@@ -19,9 +20,11 @@ import './css/print.css';
 import { App } from './app.js';
 import { deviceSettings } from './bench/index.js';
 import { sendWhatWaits } from './log/index.js';
+import { sendPhotosThatWait } from './photos/keeping/index.js';
 
 document.documentElement.dataset.theme = deviceSettings().theme;
 sendWhatWaits();
+sendPhotosThatWait();
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no place for the program');
 createRoot(root).render(

@@ -1,3 +1,13 @@
-export { appendEntries, listJobs, listSheets, livePath, readJob, readSheet } from './client.js';
+export {
+  appendEntries,
+  listJobs,
+  listPhotos,
+  listSheets,
+  livePath,
+  readJob,
+  readPhoto,
+  readSheet,
+  sendPhoto,
+} from './client.js';
 export type { ApiFault } from './request.js';
 export { useAnswer } from './use-answer.js';

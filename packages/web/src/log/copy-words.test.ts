@@ -38,4 +38,12 @@ describe('what is said about copies', () => {
       ),
     ).not.toContain('saved');
   });
+
+  it('does not say saved while a photo waits, and counts both', () => {
+    expect(copyWords({ waiting: [] }, 0, 1)).toBe('1 photo on this device only');
+    const now = Date.parse('2026-03-01T10:00:00Z');
+    expect(copyWords({ waiting: [entry('2026-03-01T09:30:00+00:00')] }, now, 2)).toBe(
+      '1 entry and 2 photos on this device only, the oldest for 30 min',
+    );
+  });
 });

@@ -24,7 +24,7 @@ export function WithJob({ job, children }: { readonly job: string; readonly chil
   const place = useMemo(() => name !== undefined && <Link href={`/engine/${job}`}>{name}</Link>, [job, name]);
   const status = state.status !== 'loading' && (
     <>
-      <CopyState state={state} />
+      <CopyState job={job} state={state} />
       <BackStrip job={job} />
     </>
   );

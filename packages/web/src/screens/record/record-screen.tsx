@@ -2,6 +2,7 @@ import { type RecordView, recordView } from '@gudgeon/core/workbench';
 import { useMemo } from 'react';
 import { type OpenJob, Said, Title, useBench, useRecord, WithJob } from '../../shell/index.js';
 import { AddNote } from './add-note.js';
+import { AddPhoto } from './add-photo.js';
 import { saveRecord } from './save-record.js';
 import { Section } from './section.js';
 
@@ -21,7 +22,7 @@ function RecordPage({ open }: { readonly open: OpenJob }) {
         <button type="button" className="button button-main" onClick={() => window.print()}>
           Print
         </button>
-        <button type="button" className="button" onClick={() => saveRecord(view)}>
+        <button type="button" className="button" onClick={() => void saveRecord(open.job, view)}>
           Save as one file
         </button>
       </div>
@@ -29,9 +30,10 @@ function RecordPage({ open }: { readonly open: OpenJob }) {
       <OpenWork view={view} />
       <Said recorder={recorder} />
       {view.sections.map((section) => (
-        <Section key={section.title} section={section} strike={recorder.strikeOut} />
+        <Section key={section.title} job={open.job} section={section} strike={recorder.strikeOut} />
       ))}
       <Remarks view={view} />
+      <AddPhoto job={open.job} recorder={recorder} />
       <AddNote recorder={recorder} />
     </article>
   );

@@ -3,13 +3,14 @@ import { useId } from 'react';
 import { RecordRowView } from './row.js';
 
 interface SectionProps {
+  readonly job: string;
   readonly section: RecordView['sections'][number];
   readonly strike: (entry: string, reason: string) => boolean;
 }
 const columns = ['What', 'Value', 'Limit', 'Where the limit comes from', 'Who', 'When'] as const;
 
 /** One part of the record: a table of everything written down, and what is still open. */
-export function Section({ section, strike }: SectionProps) {
+export function Section({ job, section, strike }: SectionProps) {
   const id = useId();
   return (
     <section className="record-section" aria-labelledby={id}>
@@ -29,7 +30,7 @@ export function Section({ section, strike }: SectionProps) {
           </thead>
           <tbody>
             {section.rows.map((row) => (
-              <RecordRowView key={row.entry} row={row} columns={columns} strike={strike} />
+              <RecordRowView key={row.entry} job={job} row={row} columns={columns} strike={strike} />
             ))}
           </tbody>
         </table>
