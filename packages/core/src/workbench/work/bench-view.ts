@@ -90,7 +90,7 @@ function completeWords({ plan, standing }: Ground): string | undefined {
 
 /** What the loudspeaker says; the screen shows the same. */
 const spokenWords = ({ place, does, ask }: WorkAct): string =>
-  `${place.name === '' ? '' : `${place.name[0]!.toUpperCase()}${place.name.slice(1)}. `}${does} Say: ${ask}.`;
+  `${place.name === '' ? '' : `${place.name[0]!.toUpperCase()}${place.name.slice(1)}. `}${does} Tell: ${ask}.`;
 
 const waitWords = (plan: Ground['plan'], stand: ActStand): string =>
   `${actWords(stand.act)} waits. ${waitsOf(plan, stand)

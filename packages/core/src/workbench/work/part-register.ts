@@ -71,7 +71,7 @@ function toldRow(ground: Ground, { act, held, state }: ActStand): Row {
     position: marks?.position ?? words,
     end: marks?.end ?? '',
     face: marks?.face ?? '',
-    condition: marks?.condition ?? held.skipped?.data.reason ?? '',
+    condition: marks?.condition ?? (held.skipped === undefined ? '' : `not told: ${held.skipped.data.reason}`),
     state:
       state === 'skipped'
         ? 'left-out'

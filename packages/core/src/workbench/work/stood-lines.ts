@@ -65,11 +65,14 @@ const LINES: readonly StoodLine[] = [
 /** What to look at when nobody wrote anything for more than a month: only what this engine has come to. Empty before. */
 export function stoodLines({ stands }: WorkStanding, last: string | undefined, now: string): readonly string[] {
   if (last === undefined || !(Date.parse(now) - Date.parse(last) > STANDS_LONG_DAYS * DAY)) return [];
-  const done = new Set([...stands.values()].flatMap(({ state, act }) => (state === 'done' ? [act.rule] : [])));
-  const any = (rules: readonly string[]) => rules.some((rule) => done.has(rule));
-  return LINES.filter(({ after, until }) => (after === undefined || any(after)) && !(until && any(until))).map(
-    ({ words }) => words,
-  );
+  const all = [...stands.values()];
+  const done = new Set(all.flatMap(({ state, act }) => (state === 'done' ? [act.rule] : [])));
+  /** What was left out of the record may have been done all the same. */
+  const perhaps = new Set([...done, ...all.flatMap(({ state, act }) => (state === 'skipped' ? [act.rule] : []))]);
+  return LINES.filter(
+    ({ after, until = [] }) =>
+      (after === undefined || after.some((rule) => perhaps.has(rule))) && !until.some((rule) => done.has(rule)),
+  ).map(({ words }) => words);
 }
 /** Rules that the lines name: each is a rule of the plan. */
 export const STOOD_RULES: readonly string[] = LINES.flatMap(({ after = [], until = [] }) => [...after, ...until]);

@@ -6,6 +6,7 @@ export function progressOf(stands: readonly ActStand[]): Progress {
   const done = stands.filter(({ state }) => state === 'done').length;
   const left = stands.filter(({ state }) => state === 'skipped').length;
   const of = stands.length - left;
+  if (of === 0) return { done, of, words: `all ${left} left out` };
   return { done, of, words: `${done} of ${of} done${left === 0 ? '' : `, ${left} left out`}` };
 }
 
