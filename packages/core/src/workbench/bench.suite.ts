@@ -26,8 +26,10 @@ export class Scribe {
   constructor(engine: Engine) {
     this.engine = engine;
   }
+  #opened: Bench | undefined;
   get bench(): Bench {
-    return openBench(this.engine, this.#entries);
+    this.#opened = openBench(this.engine, [...this.#entries], this.#opened);
+    return this.#opened;
   }
   write(command: Command): void {
     const proposal = propose(this.bench, command);
@@ -39,13 +41,20 @@ export class Scribe {
     const two = (part: number) => String(part % 60).padStart(2, '0');
     return `2026-01-01T10:${two(Math.floor(counter / 60))}:${two(counter)}+01:00`;
   }
+  /** The device in the hand; each has a chain of its own. */
+  device = 'phone';
+  get entries(): readonly LogEntry[] {
+    return this.#entries;
+  }
   append({ kind, data }: Command): string {
-    const counter = this.#entries.length + 1;
-    const id = `01900000-0000-7000-8000-${String(counter).padStart(12, '0')}`;
-    const at = this.at(counter);
-    const draft = { id, job: 'job', device: 'phone', counter, at, person: 'Ada', kind, version: 1, data };
-    const sealed = sealEntry(draft, this.#entries.at(-1)?.hash ?? NO_PREVIOUS);
-    this.#entries.push({ ...sealed, sequence: counter, receivedAt: at });
+    const sequence = this.#entries.length + 1;
+    const own = this.#entries.filter(({ device }) => device === this.device);
+    const id = `01900000-0000-7000-8000-${String(sequence).padStart(12, '0')}`;
+    const at = this.at(sequence);
+    const counter = own.length + 1;
+    const draft = { id, job: 'job', device: this.device, counter, at, person: 'Ada', kind, version: 1, data };
+    const sealed = sealEntry(draft, own.at(-1)?.hash ?? NO_PREVIOUS);
+    this.#entries.push({ ...sealed, sequence, receivedAt: at });
     return id;
   }
 }

@@ -105,7 +105,7 @@ describe('a book that is begun in the middle of the work', () => {
     const standing = workStanding(V8, [begun]);
     const first = V8.acts.findIndex(({ operation }) => operation === 'heads-on');
     expect(standing.skips).toHaveLength(first);
-    expect(new Set(standing.skips.map(({ reason }) => reason))).toEqual(new Set([begun.data.why]));
+    expect(new Set(standing.skips.map(({ reason }) => reason))).toEqual(new Set(['the short engine came built']));
     expect(standing.ready.map(({ act }) => act.operation)).toContain('heads-on');
   });
   it('keeps what was recorded before it, and never counts the rest as done', () => {
