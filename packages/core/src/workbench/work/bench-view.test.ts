@@ -33,6 +33,12 @@ describe('one act at the bench', () => {
     scribe.done(SHELLS[3]!);
     expect(view().current?.act.id).toBe(SHELLS[0]);
   });
+  it('is taken up from the shop by whoever chooses it, and not offered before', () => {
+    const scribe = keeping('v8').beginAt('machining').done('sizes-decided', 'order-written', 'fasteners-final');
+    expect(workBenchView(scribe.bench, { now }).current?.act.awaits).toBeUndefined();
+    const view = workBenchView(scribe.bench, { now, act: 'mains-honed' });
+    expect(view.current?.act).toMatchObject({ id: 'mains-honed', state: 'away', awaits: 'shop' });
+  });
   it('says what a chosen act waits for', () => {
     const view = workBenchView(keeping('v8').beginAt('crankshaft').bench, { now, act: 'crank-laid-in' });
     expect(view.current).toBeUndefined();
