@@ -1,4 +1,5 @@
 export { camDial } from './cam-dial.js';
+export { type CapShown, distributorCap } from './distributor-cap.js';
 export type { Figure, Fill, LineRole, MarkState, Point, Shape, Touch } from './figure.js';
 export { frontView } from './front-view.js';
 export { gasketFigure } from './gasket-figure.js';

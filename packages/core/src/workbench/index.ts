@@ -35,6 +35,8 @@ export { type Proposal, propose, proposeLook, proposeReturn, type ReturnAnswer }
 export { gateQuestion, judgeKeyed, type Keying } from './reading-gate.js';
 export { readingsOf } from './readings.js';
 export { recordView } from './record-view.js';
+export * from './running/index.js';
+export type * from './running-views.js';
 export { bothLengths, preloadWorking, settingRule } from './setting-rule.js';
 export { type SlotPlace, slotName, slotsOf } from './slot-names.js';
 export {

@@ -1,7 +1,7 @@
 /** Where the posts of the cap, the rotor and the body stand, from firing order and running sense. */
 import { rimDistance } from '../../calc/crank/index.js';
-import { type CylinderNumber, type Engine, firingDeadCentres } from '../../engine/index.js';
-import { type Angle, done, type Length, type Outcome, refused } from '../../quantity/index.js';
+import { CYCLE, type CylinderNumber, type Engine, firingDeadCentres, ONE_TURN } from '../../engine/index.js';
+import { type Angle, done, type Length, type Outcome, refused, wrapped } from '../../quantity/index.js';
 
 export type Sense = 'clockwise' | 'anticlockwise';
 export interface CapPost {
@@ -43,13 +43,10 @@ export function ignitionPlan(engine: Engine): Outcome<IgnitionPlan, NoIgnitionPl
     .sort(([, a], [, b]) => a - b)
     .map(([cylinder, at]): CapPost => {
       const past = distributorAngle(at);
-      return { cylinder, past, ...(first !== undefined && { fromFront: turned(first + sense * past) }) };
+      return { cylinder, past, ...(first !== undefined && { fromFront: wrapped(first + sense * past, ONE_TURN) }) };
     });
   return done({ posts, ...(rotor && { rotor }), even: engine.layout.firingIntervals === undefined });
 }
-const ROUND = 2 * Math.PI;
-const turned = (angle: number): Angle => (((angle % ROUND) + ROUND) % ROUND) as Angle;
-
 /** Turn of the distributor [rad] for a turn of the crank [rad]: half of it. Source: four-stroke cycle of two turns. */
 export const distributorAngle = (crank: Angle): Angle => (crank / 2) as Angle;
 
@@ -80,5 +77,5 @@ export const markOnRim = (diameter: Length, advance: Angle): Length => rimDistan
  * Example: 13 teeth: 27.7° of the distributor, 55.4° of the crank. Source: definition.
  */
 export function oneTooth(teeth: number): { readonly distributor: Angle; readonly crank: Angle } {
-  return { distributor: (ROUND / teeth) as Angle, crank: ((2 * ROUND) / teeth) as Angle };
+  return { distributor: (ONE_TURN / teeth) as Angle, crank: (CYCLE / teeth) as Angle };
 }

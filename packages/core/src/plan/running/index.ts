@@ -51,10 +51,10 @@ export { type ActAnswer, oiledValves, type ReadyItem, readyItems } from './ready
 export { addMonths, daysBetween, type Reminder, type Reminders, reminders } from './reminders.js';
 export {
   type BrokenOff,
+  momentsOfReadings,
   READING_EVERY,
   type RunInClock,
   runInClock,
-  secondsAtReadings,
   secondsBetween,
 } from './run-in-clock.js';
 export { COMMON_PRACTICE, type Schedule, type ScheduledStep, scheduleOf } from './schedules.js';

@@ -27,6 +27,8 @@ export interface RunInClock {
   readonly ran: readonly number[];
   readonly done: readonly boolean[];
   readonly stops: readonly BrokenOff[];
+  /** Timed step to go on with once the one that runs is over. */
+  readonly next?: ScheduledStep;
   /** Until the gauges are due; 0 or less: now. Only while it runs. */
   readonly nextReadingSeconds?: number;
 }
@@ -42,7 +44,10 @@ interface Running {
 class Clock {
   readonly #schedule: Schedule;
   readonly #ran: number[];
+  /** Lines that are over without having run their time: answered elsewhere, or passed by a later step. */
   readonly #left = new Set<number>();
+  /** The step that ran last. */
+  #last = 1;
   readonly stops: BrokenOff[] = [];
   running: Running | undefined;
   begun = false;
@@ -68,6 +73,7 @@ class Clock {
     // A step without a time of its own is over once a later one begins.
     for (const earlier of this.#schedule.steps) if (earlier.number < step) this.#leave(earlier);
     this.running = { step, since: at };
+    this.#last = step;
     this.begun = true;
     if (!wasRunning) this.lastLook = undefined;
   }
@@ -95,21 +101,31 @@ class Clock {
     return this.#ran;
   }
   get done(): readonly boolean[] {
-    return this.#schedule.steps.map(({ number, seconds }, index) =>
-      seconds === undefined ? this.#left.has(number) : this.#ran[index]! >= seconds,
+    return this.#schedule.steps.map(
+      ({ number, seconds }, index) => this.#left.has(number) || (seconds !== undefined && this.#ran[index]! >= seconds),
     );
   }
-  /** The first timed step that has time left; once all have run, the first line that is not answered. */
+  /** The timed step to go on with. */
+  get nextStep(): ScheduledStep | undefined {
+    const number = this.next();
+    const step = number === undefined ? undefined : this.#schedule.steps[number - 1];
+    return step?.seconds === undefined ? undefined : step;
+  }
+  /**
+   * The first timed step with time left, from the one that ran last onward; then one before it that was passed over; once all have run,
+   * the first line that is not answered.
+   */
   next(): number | undefined {
-    const open = this.#schedule.steps.filter((_, index) => !this.done[index]);
-    return (open.find(({ seconds }) => seconds !== undefined) ?? open[0])?.number;
+    const { done } = this;
+    const open = this.#schedule.steps.filter((_, index) => !done[index]);
+    const timed = open.filter(({ seconds }) => seconds !== undefined);
+    return (timed.find(({ number }) => number >= this.#last) ?? timed[0] ?? open[0])?.number;
   }
 }
 
 /**
- * Where the run-in stands at `now`. Time that was run counts, also before a stop: a step is over when the times that it ran add up to its own.
- * A line without a time (oil change, hot setting) is over when a later step begins, when it was begun and stopped, or when the work plan has
- * its answer (`answered`, step numbers). Finished once every timed step has run and the engine stands; lines without time are then still listed.
+ * Where the run-in stands at `now`. Time that was run counts, also before a stop: a step is over when the times that it ran add up to its own, or
+ * when the work plan has its answer (`answered`, step numbers). A line without a time (oil change, hot setting) is over when a later step begins or when it was begun and stopped. Finished once every timed step has run and the engine stands; lines without time are then still listed.
  */
 export function runInClock(
   schedule: Schedule,
@@ -137,27 +153,32 @@ export function runInClock(
     ...(step && { step }),
     stepSeconds,
     ...(step?.seconds !== undefined && { leftSeconds: step.seconds - stepSeconds }),
-    totalSeconds: timed.reduce((sum, one) => sum + Math.min(ran[one.number - 1]!, one.seconds ?? 0), 0),
+    totalSeconds: timed.reduce(
+      (sum, one) => sum + (done[one.number - 1] ? one.seconds! : Math.min(ran[one.number - 1]!, one.seconds!)),
+      0,
+    ),
     ofSeconds: timed.reduce((sum, one) => sum + (one.seconds ?? 0), 0),
     ran,
     done,
     stops: clock.stops,
+    ...(clock.nextStep && { next: clock.nextStep }),
     ...(nextReading !== undefined && { nextReadingSeconds: nextReading }),
   };
 }
 
-/** Running time of the run-in [s] at the moment of each gauge reading; absent where the clock stood. */
-export function secondsAtReadings(schedule: Schedule, facts: readonly RunningFact[]): ReadonlyMap<RunningFact, number> {
+/** Where the run-in stood at each gauge reading: running time in all [s], and the step that ran. Readings while the clock stood are left out. */
+export function momentsOfReadings(
+  schedule: Schedule,
+  facts: readonly RunningFact[],
+): ReadonlyMap<RunningFact, { readonly seconds: number; readonly step: ScheduledStep }> {
   const clock = new Clock(schedule, new Set());
-  const seconds = new Map<RunningFact, number>();
+  const moments = new Map<RunningFact, { readonly seconds: number; readonly step: ScheduledStep }>();
   for (const fact of facts) {
     clock.take(fact);
     if (fact.kind !== 'running-read' || clock.running === undefined) continue;
     clock.count(fact.at);
-    seconds.set(
-      fact,
-      clock.ran.reduce((sum, one) => sum + one, 0),
-    );
+    const seconds = clock.ran.reduce((sum, one) => sum + one, 0);
+    moments.set(fact, { seconds, step: schedule.steps[clock.running.step - 1]! });
   }
-  return seconds;
+  return moments;
 }
