@@ -98,7 +98,7 @@ function fillWorksheet(person: Builder, act: WorkActView): void {
   const feature = act.opens!.place.replace('measure/', '');
   const text = READ[feature];
   if (text === undefined) {
-    person.wish({ kind: 'skip', acts: [act.id], reason: 'not read on this engine (invented)' });
+    person.wish({ kind: 'skip', acts: unread(person, act), reason: 'not read on this engine (invented)' });
     return;
   }
   const place = workAt(person.bench).plan.byId.get(act.id)!.place.id;
@@ -108,6 +108,14 @@ function fillWorksheet(person: Builder, act: WorkActView): void {
     for (const entry of proposal.value) person.append(entry);
   }
 }
+
+/** The worksheets beside this one that nobody reads: left out at once, with one reason. */
+const unread = (person: Builder, { operation }: WorkActView): readonly string[] =>
+  workAt(person.bench).standing.ready.flatMap(({ act }) =>
+    act.operation === operation && act.subject?.kind === 'worksheet' && READ[act.subject.feature] === undefined
+      ? [act.id]
+      : [],
+  );
 
 /** Every fastener that the walk asks for is placed as the sheet says, new where it must be. */
 function place(person: Builder, id: string): void {
