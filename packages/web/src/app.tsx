@@ -21,6 +21,10 @@ const Parts = lazy(() => import('./screens/parts/index.js').then((m) => ({ defau
 const Valves = lazy(() => import('./screens/valves/index.js').then((m) => ({ default: m.ValvesScreen })));
 const Measure = lazy(() => import('./screens/measure/index.js').then((m) => ({ default: m.MeasureScreen })));
 const Worksheet = lazy(() => import('./screens/measure/index.js').then((m) => ({ default: m.WorksheetScreen })));
+const Work = lazy(() => import('./screens/work/index.js').then((m) => ({ default: m.WorkScreen })));
+const Operation = lazy(() => import('./screens/work/index.js').then((m) => ({ default: m.OperationScreen })));
+const WorkBench = lazy(() => import('./screens/work-bench/index.js').then((m) => ({ default: m.WorkBenchScreen })));
+const Registers = lazy(() => import('./screens/registers/index.js').then((m) => ({ default: m.RegistersScreen })));
 const EngineScreen = lazy(() => import('./screens/engine/index.js').then((m) => ({ default: m.EngineScreen })));
 
 export function App() {
@@ -55,6 +59,12 @@ export function App() {
         <Route path="/engine/:job/measure/:feature">
           {({ job, feature }) => <Worksheet key={feature} job={job} feature={feature} />}
         </Route>
+        <Route path="/engine/:job/work">{({ job }) => <Work job={job} />}</Route>
+        <Route path="/engine/:job/work/:operation">
+          {({ job, operation }) => <Operation key={operation} job={job} operation={operation} />}
+        </Route>
+        <Route path="/engine/:job/bench/:act?">{({ job, act }) => <WorkBench job={job} act={named(act)} />}</Route>
+        <Route path="/engine/:job/registers">{({ job }) => <Registers job={job} />}</Route>
         <Route path="/engine/:job/valves">{({ job }) => <Valves job={job} />}</Route>
         <Route>
           <NotHere />
@@ -62,6 +72,15 @@ export function App() {
       </Switch>
     </Suspense>
   );
+}
+
+/** An act's name holds letters that an address writes otherwise. */
+function named(act: string | undefined): string | undefined {
+  try {
+    return act === undefined ? undefined : decodeURIComponent(act);
+  } catch {
+    return act;
+  }
 }
 
 function NotHere() {

@@ -20,6 +20,7 @@ export function keyWords(action: Action): string {
     ArrowLeft: '←',
     ArrowUp: '↑',
     ArrowDown: '↓',
+    PageDown: 'Page Down',
   };
   return action.keys.map((key) => names[key] ?? key.toUpperCase()).join(' or ');
 }

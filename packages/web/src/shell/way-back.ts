@@ -7,6 +7,8 @@ export interface WayBack {
   readonly to: string;
   /** The place of work that was left, e.g. `/engine/…/bench`: a hand at the piece of work is at it too. */
   readonly left: string;
+  /** The piece of work that it was left for, e.g. `tighten/main-caps`: its end leads back. */
+  readonly aim: string;
   readonly words: string;
 }
 
@@ -17,8 +19,8 @@ let now: WayBack | undefined = kept();
 /** Kept for this page and its reloads only: another day begins at the front door. */
 function kept(): WayBack | undefined {
   try {
-    const { job, to, left, words } = JSON.parse(sessionStorage.getItem(PLACE) ?? '{}') as Partial<WayBack>;
-    return job && to && left && words ? { job, to, left, words } : undefined;
+    const { job, to, left, aim, words } = JSON.parse(sessionStorage.getItem(PLACE) ?? '{}') as Partial<WayBack>;
+    return job && to && left && aim && words ? { job, to, left, aim, words } : undefined;
   } catch {
     return undefined;
   }
@@ -51,8 +53,8 @@ export interface WayOn {
   readonly to: string;
   readonly toWords: string;
 }
-/** Where a finished piece of work leads: back to where the person came from, else the usual way. */
-export function useWayOn(job: string, usual: WayOn): WayOn {
+/** Where a finished piece of work leads: back to where the person came from to do it, else the usual way. */
+export function useWayOn(job: string, place: string, usual: WayOn): WayOn {
   const back = useWayBack(job);
-  return back ? { to: back.to, toWords: back.words } : usual;
+  return back?.aim.split('?')[0] === place ? { to: back.to, toWords: back.words } : usual;
 }

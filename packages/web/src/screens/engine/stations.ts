@@ -11,6 +11,7 @@ import {
   type Standing,
   tighteningStanding,
   valvesStanding,
+  workStandingOf,
 } from '@gudgeon/core/workbench';
 
 /** One place of work with how far it is. */
@@ -90,11 +91,19 @@ function assemble(bench: Bench): StationGroup {
     parts.parts.length === 0
       ? []
       : [{ name: 'valve gear', stations: [station('parts', 'Parts to their places', parts)] }];
+  const whole = {
+    name: 'Assemble',
+    stations: [
+      station('work', 'The whole work', workStandingOf(bench)),
+      { place: 'bench', name: 'At the bench', state: 'One act at a time, very large', finished: false },
+      { place: 'registers', name: 'Registers', state: 'What came from where', finished: false },
+    ],
+  };
   return {
     way: 'assemble',
     name: 'Assemble',
-    none: 'The sheet has no heads, joints or valve gear to assemble.',
-    parts: [...onHeads, ...gear, ...others],
+    none: '',
+    parts: [whole, ...onHeads, ...gear, ...others],
   };
 }
 

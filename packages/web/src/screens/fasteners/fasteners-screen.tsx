@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { Finished, Progress } from '../../bench/index.js';
 import { FigureView, usePlan } from '../../figures/index.js';
-import { BenchScreen, type OpenJob, Said, useBench, useRecord, WithJob } from '../../shell/index.js';
+import { BenchScreen, type OpenJob, Said, useBench, useRecord, useWayOn, WithJob } from '../../shell/index.js';
 import { HoleList } from './hole-list.js';
 import { HoleStep } from './hole-step.js';
 import { LayOutFirst } from './lay-out-first.js';
@@ -37,6 +37,7 @@ function Places({ open, bench, view, begun }: PlacesProps) {
   const [laidOut, setLaidOut] = useState(begun);
   const [touched, setTouched] = useState<string>();
   const tighten = `/engine/${open.job}/tighten/${view.joint}`;
+  const on = useWayOn(open.job, `fasteners/${view.joint}`, { to: tighten, toWords: 'Tighten' });
   const at = touched ?? view.current;
   const hole = view.holes.find((one) => one.hole === at);
   if (!laidOut) return <LayOutFirst rows={view.layOut} done={() => setLaidOut(true)} />;
@@ -56,7 +57,7 @@ function Places({ open, bench, view, begun }: PlacesProps) {
               on={() => setTouched(undefined)}
             />
           ) : (
-            <Finished words="Every hole has its fastener" to={tighten} toWords="Tighten" go={() => go(tighten)} />
+            <Finished words="Every hole has its fastener" {...on} go={() => go(on.to)} />
           )}
           <Said recorder={recorder} />
         </div>

@@ -4,7 +4,7 @@ import { useLocation } from 'wouter';
 import { AnswerButtons, answerActions, Finished, Progress } from '../../bench/index.js';
 import { FigureView, usePlan } from '../../figures/index.js';
 import { useActions } from '../../keys/index.js';
-import { BenchScreen, type OpenJob, Said, useBench, useRecord, WithJob } from '../../shell/index.js';
+import { BenchScreen, type OpenJob, Said, useBench, useRecord, useWayOn, WithJob } from '../../shell/index.js';
 import { CheckedItems } from './checked-items.js';
 
 export function GasketScreen({ job, head }: { readonly job: string; readonly head: string }) {
@@ -34,6 +34,7 @@ function Checks({ open, bench, view }: ChecksProps) {
   const [touched, setTouched] = useState<string>();
   const item = view.items.find((one) => one.item === touched) ?? view.items.find((one) => one.item === view.current);
   const engine = `/engine/${open.job}`;
+  const on = useWayOn(open.job, `gasket/${view.head}`, { to: engine, toWords: 'Back to the engine' });
   const touch = (part: string) => setTouched(view.items.find((one) => one.part === part)?.item);
   const give = (answer: { readonly id: string; readonly label: string }) => {
     if (!item) return;
@@ -52,9 +53,8 @@ function Checks({ open, bench, view }: ChecksProps) {
           ) : (
             <Finished
               words={view.finished ? 'Gasket checked, every opening' : 'Nothing left open here'}
-              to={engine}
-              toWords="Back to the engine"
-              go={() => go(engine)}
+              {...on}
+              go={() => go(on.to)}
             />
           )}
           <Said recorder={recorder} />

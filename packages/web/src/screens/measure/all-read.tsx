@@ -1,5 +1,6 @@
 import { useLocation } from 'wouter';
 import { Finished } from '../../bench/index.js';
+import { useWayOn } from '../../shell/index.js';
 import type { SheetDesk } from './use-sheet-desk.js';
 
 /** Every place of the sheet is read: on to the next sheet of the walk round the engine, by the key that recorded. */
@@ -9,5 +10,6 @@ export function AllRead({ job, desk }: { readonly job: string; readonly desk: Sh
   const to = next ? `/engine/${job}/measure/${next.feature}` : `/engine/${job}/measure`;
   const words = next ? `${title}: all read` : `${title}: all read, and nothing else is left to read`;
   const toWords = next ? `On to ${next.optional ? 'a cross-check: ' : ''}${next.title}` : 'All worksheets';
-  return <Finished words={words} to={to} toWords={toWords} go={() => go(to)} after="record" />;
+  const on = useWayOn(job, `measure/${desk.view.feature}`, { to, toWords });
+  return <Finished words={words} {...on} go={() => go(on.to)} after="record" />;
 }

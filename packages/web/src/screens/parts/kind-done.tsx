@@ -3,6 +3,7 @@ import type { PartsView } from '@gudgeon/core/workbench';
 import { useLocation } from 'wouter';
 import { ActButton, Finished } from '../../bench/index.js';
 import { useActions } from '../../keys/index.js';
+import { useWayBack, useWayOn } from '../../shell/index.js';
 import { firstKind, type PartsMode } from './standing.js';
 
 interface KindDoneProps {
@@ -17,7 +18,8 @@ interface KindDoneProps {
 /** Every place of this kind is done; the way on leads to the next kind, then to the valves. */
 export function KindDone({ view, part, mode, job, next, fit }: KindDoneProps) {
   const [, go] = useLocation();
-  const valves = `/engine/${job}/valves`;
+  const on = useWayOn(job, 'parts', { to: `/engine/${job}/valves`, toWords: 'Set the valves' });
+  const cameFromWork = useWayBack(job)?.aim === 'parts';
   const following = firstKind(view, mode);
   if (following !== undefined)
     return (
@@ -27,8 +29,9 @@ export function KindDone({ view, part, mode, job, next, fit }: KindDoneProps) {
         go={() => next(following)}
       />
     );
-  if (mode === 'tag') return <OnWith words="Every part is tagged" to="Fit them" go={fit} />;
-  return <Finished words="Every part is in its place" to={valves} toWords="Set the valves" go={() => go(valves)} />;
+  if (mode === 'tag' && !cameFromWork) return <OnWith words="Every part is tagged" to="Fit them" go={fit} />;
+  const words = mode === 'tag' ? 'Every part is tagged' : 'Every part is in its place';
+  return <Finished words={words} {...on} go={() => go(on.to)} />;
 }
 
 function OnWith({ words, to, go }: { readonly words: string; readonly to: string; readonly go: () => void }) {

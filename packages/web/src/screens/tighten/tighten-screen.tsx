@@ -4,7 +4,7 @@ import { Link, useLocation } from 'wouter';
 import { Finished, Hindrances, useAway } from '../../bench/index.js';
 import { FigureView, usePlan } from '../../figures/index.js';
 import { usePerson } from '../../log/index.js';
-import { BenchScreen, type OpenJob, Said, useBench, useRecord, WithJob } from '../../shell/index.js';
+import { BenchScreen, type OpenJob, Said, useBench, useRecord, useWayOn, WithJob } from '../../shell/index.js';
 import { ActStep } from './act-step.js';
 import { ComeBack } from './come-back.js';
 import { DoneActs } from './done-acts.js';
@@ -20,9 +20,10 @@ function Tighten({ open, jointId }: { readonly open: OpenJob; readonly jointId: 
   const [, go] = useLocation();
   const away = useAway(`${open.job}/tighten/${jointId}`, usePerson());
   const joint = jointById(open.engine, jointId);
+  const engine = `/engine/${open.job}`;
+  const on = useWayOn(open.job, `tighten/${jointId}`, { to: engine, toWords: 'Back to the engine' });
   const view = tightenView(bench, jointId, away.reason, usePlan());
   if (!view || !joint) return <h1>This engine has no joint “{jointId}”</h1>;
-  const engine = `/engine/${open.job}`;
   const { current, place, look, resume } = view;
   const part = current?.hole ?? place?.hole ?? look?.hole;
   const touch = (hole: string) => {
@@ -72,9 +73,8 @@ function Tighten({ open, jointId }: { readonly open: OpenJob; readonly jointId: 
                       ? `All offered; ${view.skipped.length} skipped with a reason`
                       : `${view.title}: every stage recorded`
                   }
-                  to={engine}
-                  toWords="Back to the engine"
-                  go={() => go(engine)}
+                  {...on}
+                  go={() => go(on.to)}
                 />
               )}
               {(!current || look) && <Said recorder={recorder} />}

@@ -3,7 +3,7 @@ import { useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Finished, Progress } from '../../bench/index.js';
 import { useShownWidth } from '../../figures/index.js';
-import { Said } from '../../shell/index.js';
+import { Said, useWayOn } from '../../shell/index.js';
 import { AtStop } from './at-stop.js';
 import type { Desk } from './desk.js';
 import { NoStop } from './no-stop.js';
@@ -33,15 +33,10 @@ export function Stops({ desk, goTo }: StopsProps) {
     () => next && crankApproach(bench, next.stop, arrived?.crankDegrees, twoTurns, { shownWidth }),
     [bench, next, arrived, twoTurns, shownWidth],
   );
-  const record = `/engine/${job}/record`;
+  const on = useWayOn(job, 'valves', { to: `/engine/${job}/record`, toWords: 'The record' });
   if (task.phase === 'finished')
     return (
-      <Finished
-        words="Every valve is set, and was looked at again after two turns"
-        to={record}
-        toWords="The record"
-        go={() => go(record)}
-      />
+      <Finished words="Every valve is set, and was looked at again after two turns" {...on} go={() => go(on.to)} />
     );
   if (!next || !approach) return <NoStop view={view} goTo={goTo} />;
   const here = arrived?.phase === task.phase && arrived.crankDegrees === next.stop.crankDegrees;

@@ -1,0 +1,1 @@
+export { RegistersScreen } from './registers-screen.js';

@@ -1,0 +1,1 @@
+export { WorkBenchScreen } from './work-bench-screen.js';

@@ -1,0 +1,2 @@
+export { OperationScreen } from './operation-screen.js';
+export { WorkScreen } from './work-screen.js';
