@@ -4,6 +4,8 @@
  */
 const CATEGORIES = ['toplevel', 'blink.user_timing'];
 const TASK = 'ThreadControllerImpl::RunTask';
+/** What the compositor asks the main thread for: script of the frame, style, layout, paint and handing over. */
+const FRAME = 'ScheduledActionSendBeginMainFrame';
 
 /** Traces while `work` runs and answers the events. */
 export async function traced(devtools, work) {
@@ -22,32 +24,22 @@ export async function traced(devtools, work) {
   return events;
 }
 
-/** Runs in the page: marks each key as it comes, and the first task after the frame that follows it. */
+/** Runs in the page: marks each key as it comes. The mark is all that measuring adds to the work. */
 export function markKeys() {
-  window.addEventListener(
-    'keydown',
-    ({ key }) => {
-      performance.mark(key === 'Enter' ? 'entry keyed' : 'digit keyed');
-      requestAnimationFrame(() => {
-        const after = new MessageChannel();
-        after.port1.onmessage = () => performance.mark('shown');
-        after.port2.postMessage('');
-      });
-    },
-    { capture: true },
-  );
+  window.addEventListener('keydown', ({ key }) => performance.mark(key === 'Enter' ? 'entry keyed' : 'digit keyed'), {
+    capture: true,
+  });
 }
 
-/** For each mark of that name: milliseconds that the main thread worked until its frame was shown. */
+/** For each mark of that name: milliseconds that the main thread worked until its frame was handed over. */
 export function workUntilFrame(events, name) {
-  const marks = events.filter((one) => one.cat.includes('user_timing'));
-  return marks
-    .filter((one) => one.name === name)
-    .map((mark) => {
-      const shown = marks.find((one) => one.name === 'shown' && one.tid === mark.tid && one.ts > mark.ts);
-      if (shown === undefined) throw new Error(`no frame after ${name}`);
-      const tasks = events.filter((one) => one.ph === 'X' && one.name === TASK && one.tid === mark.tid);
-      const between = tasks.filter((one) => one.ts + one.dur > mark.ts && one.ts + one.dur < shown.ts);
-      return between.reduce((sum, one) => sum + one.tdur, 0) / 1000;
-    });
+  const marks = events.filter((one) => one.cat.includes('user_timing') && one.name === name);
+  const tasks = events.filter((one) => one.ph === 'X' && one.name === TASK).sort((a, b) => a.ts - b.ts);
+  return marks.map((mark) => {
+    const from = tasks.findIndex((one) => one.tid === mark.tid && one.ts + one.dur > mark.ts);
+    const until = tasks.findIndex((one, at) => at > from && one.tid === mark.tid && one.args.src_func === FRAME);
+    if (from < 0 || until < 0) throw new Error(`no frame after ${name}`);
+    const between = tasks.slice(from, until + 1).filter((one) => one.tid === mark.tid);
+    return between.reduce((sum, one) => sum + one.tdur, 0) / 1000;
+  });
 }

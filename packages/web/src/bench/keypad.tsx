@@ -1,11 +1,13 @@
+import { memo } from 'react';
+
 interface KeypadProps {
   readonly press: (key: string) => void;
   readonly sign: boolean;
 }
 const digits = ['7', '8', '9', '4', '5', '6', '1', '2', '3'];
 
-/** Own number pad: keys of at least 15 mm, three columns, acting on release. */
-export function Keypad({ press, sign }: KeypadProps) {
+/** Own number pad: keys of at least 15 mm, three columns, acting on release. Not drawn anew with each digit. */
+export const Keypad = memo(function Keypad({ press, sign }: KeypadProps) {
   return (
     <fieldset className="plain keypad">
       <legend className="only-read">Number keys</legend>
@@ -18,7 +20,7 @@ export function Keypad({ press, sign }: KeypadProps) {
       {sign && <Key shown="−" name="minus" press={() => press('-')} />}
     </fieldset>
   );
-}
+});
 
 function Key({ shown, name, press }: { readonly shown: string; readonly name: string; readonly press: () => void }) {
   return (
