@@ -16,8 +16,8 @@ export type Area =
   | 'valves'
   | 'springs'
   | 'assembly';
-/** SI units of what is read: m, m3, kg, N, rad. */
-export type Measured = 'length' | 'volume' | 'mass' | 'force' | 'angle';
+/** SI units of what is read: m, m3, kg, N, rad, N·m. */
+export type Measured = 'length' | 'volume' | 'mass' | 'force' | 'angle' | 'torque';
 export type InstrumentKind =
   | 'outside-micrometer'
   | 'bore-gauge'
@@ -34,7 +34,8 @@ export type InstrumentKind =
   | 'gauging-strip'
   | 'protractor'
   | 'radius-gauge'
-  | 'ultrasonic-gauge';
+  | 'ultrasonic-gauge'
+  | 'torque-wrench';
 
 /** One thing to measure wherever the engine has it: the same words for every engine. */
 export interface FeatureKind {
@@ -161,6 +162,10 @@ export interface Instrument {
   readonly range?: Window<number>;
   /** Expanded uncertainty (k = 2) of the maker or certificate, where known. */
   readonly expanded?: number;
+  /** Torque wrench: from the middle of the grip to the middle of the square drive [m]. */
+  readonly gripLength?: number;
+  /** Day of the last certificate, year-month-day. */
+  readonly certified?: string;
 }
 /** A standard (ring, block, setting rod) read with the instrument. */
 export interface InstrumentCheck {

@@ -233,7 +233,9 @@ export type StageAct =
   | { readonly kind: 'verify'; readonly target: Window<Torque>; readonly text: string }
   | { readonly kind: 'stretch'; readonly target: Window<Length>; readonly text: string }
   | { readonly kind: 'renew'; readonly text: string }
-  | { readonly kind: 'instruct'; readonly text: string };
+  | { readonly kind: 'instruct'; readonly text: string }
+  /** Something is turned by hand, and how it turned is the answer. */
+  | { readonly kind: 'feel'; readonly text: string };
 export interface Stage {
   /** Counting from 1 over the joint's list. */
   readonly number: number;
@@ -241,6 +243,8 @@ export interface Stage {
   readonly label?: string;
   /** `all` holes of the joint, or the named ones. */
   readonly holes: 'all' | readonly string[];
+  /** Name of the cap that the stage is about, where the joint is tightened cap by cap. */
+  readonly cap?: string;
   /** `in-order` and `reverse` follow the joint's visiting order; `as-listed` follows `holes`. */
   readonly direction: 'in-order' | 'reverse' | 'as-listed';
   readonly act: StageAct;

@@ -29,6 +29,7 @@ export const loosen = (amount: 'fully' | number): StageAct => ({
 });
 export const renew: StageAct = { kind: 'renew', text: 'fit a new bolt' };
 export const instruct = (text: string): StageAct => ({ kind: 'instruct', text });
+export const feel = (text: string): StageAct => ({ kind: 'feel', text });
 
 export type StageSpec = StageAct | (Partial<Omit<Stage, 'act'>> & { readonly act: StageAct });
 export const stagesOf = (specs: readonly StageSpec[]): readonly Stage[] =>
@@ -97,6 +98,7 @@ const USUAL = {
   stretch: 'within',
   renew: 'renewed',
   instruct: 'followed',
+  feel: 'free',
 } as const;
 
 /** The fact of doing what is offered. */

@@ -24,6 +24,8 @@ export type Seen =
   | 'beyond'
   | 'renewed'
   | 'followed'
+  | 'free'
+  | 'stiff'
   | 'mark-found';
 /** What brought the person back to a joint that was under way. */
 export type ArrivalReason = 'opened-again' | 'paused' | 'other-person';

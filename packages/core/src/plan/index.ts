@@ -50,6 +50,7 @@ export {
   type Again,
   type Arrival,
   actKey,
+  aimOf,
   answerLook,
   answerResume,
   answersFor,
@@ -59,6 +60,8 @@ export {
   type HoleFastener,
   type HoleMark,
   type HoleStand,
+  judgeWrench,
+  LEAST_SHARE_OF_TOP,
   type Offer,
   type OfferedAct,
   type RecordedAct,
@@ -76,6 +79,9 @@ export {
   type Walk,
   type WalkProgress,
   WHOLE_JOINT,
+  type WrenchJudgement,
+  type WrenchOnHand,
+  type WrenchVerdict,
   walk,
 } from './tightening/index.js';
 export * from './work/index.js';

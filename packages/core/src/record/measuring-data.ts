@@ -4,8 +4,8 @@
  */
 import type { Reading } from '../plan/facts.js';
 
-/** SI units of what is read: m, m3, kg, N, rad. */
-export type MeasuredKind = 'length' | 'volume' | 'mass' | 'force' | 'angle';
+/** SI units of what is read: m, m3, kg, N, rad, N·m. */
+export type MeasuredKind = 'length' | 'volume' | 'mass' | 'force' | 'angle' | 'torque';
 export type GaugeKind =
   | 'outside-micrometer'
   | 'bore-gauge'
@@ -22,7 +22,8 @@ export type GaugeKind =
   | 'gauging-strip'
   | 'protractor'
   | 'radius-gauge'
-  | 'ultrasonic-gauge';
+  | 'ultrasonic-gauge'
+  | 'torque-wrench';
 
 /** An end may be open; both count as inside. SI. */
 export interface RecordedWindow {
@@ -90,6 +91,10 @@ export interface MeasuringData {
     readonly high?: Reading;
     /** Expanded uncertainty (k = 2) of maker or certificate. */
     readonly expanded?: Reading;
+    /** Torque wrench: from the middle of the grip to the middle of the square drive. */
+    readonly gripLength?: Reading;
+    /** Day of the last certificate, year-month-day. */
+    readonly certified?: string;
   };
   /** A standard (ring, block, setting rod) read with the gauge. */
   'instrument-checked': {

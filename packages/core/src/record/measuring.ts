@@ -1,5 +1,6 @@
 /** What the log holds about measuring, folded in one pass: readings, gauges and their checks, temperatures, decisions. */
 import type { Engine } from '../engine/model.js';
+import { GrowingMap } from './growing-map.js';
 import type { MeasuringData } from './measuring-data.js';
 import type { LogEntry } from './order.js';
 import type { ReadEntry, RecordState } from './state.js';
@@ -24,6 +25,8 @@ export interface KeptInstrument extends Pick<MeasuringData['instrument-kept'], '
   readonly resolution: number;
   readonly range?: { readonly low?: number; readonly high?: number };
   readonly expanded?: number;
+  readonly gripLength?: number;
+  readonly certified?: string;
 }
 export interface StandardRead {
   readonly instrument: string;
@@ -75,12 +78,14 @@ class Warmth {
   }
 }
 
+const nothingSorted = () => ({
+  bySlot: new GrowingMap<string, readonly MeasuredReading[]>(),
+  before: new GrowingMap<string, readonly MeasuredReading[]>(),
+});
+
 class Fold {
   readonly #readings: { readonly place: string; readonly reading: MeasuredReading }[] = [];
-  #sorted = {
-    bySlot: new Map<string, readonly MeasuredReading[]>(),
-    before: new Map<string, readonly MeasuredReading[]>(),
-  };
+  #sorted = nothingSorted();
   /** How many readings are sorted; none once the occasion of a place has changed. */
   #count = 0;
   readonly #instruments = new Map<string, KeptInstrument>();
@@ -143,7 +148,7 @@ class Fold {
     this.#unsort();
   }
   #unsort(): void {
-    this.#sorted = { bySlot: new Map(), before: new Map() };
+    this.#sorted = nothingSorted();
     this.#count = 0;
   }
   #decided(data: MeasuringData['decided'], entry: LogEntry): void {
@@ -164,8 +169,8 @@ class Fold {
   done(): Measuring {
     this.#sort();
     return {
-      bySlot: new Map(this.#sorted.bySlot),
-      before: new Map(this.#sorted.before),
+      bySlot: this.#sorted.bySlot.asItStands(),
+      before: this.#sorted.before.asItStands(),
       instruments: new Map(this.#instruments),
       checks: [...this.#checks],
       choices: [...this.#choices.values()],
@@ -175,7 +180,7 @@ class Fold {
 }
 
 function instrumentOf(data: MeasuringData['instrument-kept']): KeptInstrument {
-  const { id, name, kind, measured, unit, resolution, low, high, expanded } = data;
+  const { id, name, kind, measured, unit, resolution, low, high, expanded, gripLength, certified } = data;
   return {
     id,
     name,
@@ -185,6 +190,8 @@ function instrumentOf(data: MeasuringData['instrument-kept']): KeptInstrument {
     resolution: resolution.value,
     ...((low ?? high) && { range: { ...(low && { low: low.value }), ...(high && { high: high.value }) } }),
     ...(expanded && { expanded: expanded.value }),
+    ...(gripLength && { gripLength: gripLength.value }),
+    ...(certified !== undefined && { certified }),
   };
 }
 

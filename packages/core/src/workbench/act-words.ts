@@ -16,6 +16,8 @@ const answerLabels: Readonly<Record<Seen, { readonly label: string; readonly key
     beyond: { label: 'Went too far', key: 'b', unlike: true },
     renewed: { label: 'New one fitted', key: 'Enter', unlike: false },
     followed: { label: 'Done as said', key: 'Enter', unlike: false },
+    free: { label: 'Turns freely', key: 'Enter', unlike: false },
+    stiff: { label: 'Binds or drags', key: 'b', unlike: true },
     'mark-found': { label: 'Mark found', key: 'f', unlike: false },
   };
 
@@ -34,6 +36,7 @@ const leads: Readonly<Record<Act['kind'], (hole: string) => string>> = {
   stretch: (hole) => `Measure the stretch of ${hole}`,
   renew: (hole) => `Take out and renew ${hole}`,
   instruct: (hole) => (hole === 'the joint' ? 'Before going on' : `At ${hole}`),
+  feel: (hole) => (hole === 'the joint' ? 'Turn it by hand' : `After ${hole}, turn by hand`),
 };
 
 const NUMBER = /[+-]?\d[\d.,]*(?:\s*(?:\.\.|to|-|–|\/)\s*\d[\d.,]*)?/;
@@ -47,8 +50,11 @@ export function numberAndUnit(text: string): { readonly number: string; readonly
   return { number, unit: unit.replace(/\(.*\)/, '').trim() };
 }
 
+/** Acts whose target is a sentence. */
+const IN_WORDS: ReadonlySet<Act['kind']> = new Set(['renew', 'instruct', 'feel']);
+
 function figure(act: Act): { readonly number: string; readonly unit: string } {
-  if (act.kind === 'renew' || act.kind === 'instruct') return { number: '', unit: '' };
+  if (IN_WORDS.has(act.kind)) return { number: '', unit: '' };
   if (act.kind === 'loosen' && act.target.quantity === 'none') return { number: '', unit: act.target.text };
   const { number, unit: printed } = numberAndUnit(act.target.text);
   const unit = printed === 'deg' ? '°' : printed;
@@ -75,18 +81,22 @@ function dressing(act: Act): string {
 
 const stageOf = (joint: Joint, act: Act) => joint.stages.find((stage) => stage.number === act.stage);
 
+/** Where the hand is: a hole, a cap, or the joint as a whole. */
+export const placeWords = ({ hole, cap }: Act): string =>
+  hole === WHOLE_JOINT ? (cap?.name ?? 'the joint') : `hole ${hole}`;
+
 /** The view of an offered act. */
 export function actView(joint: Joint, offered: OfferedAct, extra?: { readonly words?: string }): ActView {
   const { act, instance, round } = offered;
-  const hole = act.hole === WHOLE_JOINT ? 'the joint' : `hole ${act.hole}`;
+  const hole = placeWords(act);
   const { number, unit } = figure(act);
   const lead = leads[act.kind](hole);
-  const instruct = act.kind === 'instruct' || act.kind === 'renew' ? act.target.text : undefined;
+  const instruct = IN_WORDS.has(act.kind) ? act.target.text : undefined;
   const note = [extra?.words, instruct, act.note].filter((text) => text !== undefined && text !== '').join(' ');
   return {
     key: `${act.stage}/${act.hole}`,
     stage: act.stage,
-    stageName: act.label === undefined ? `Stage ${act.stage}` : `Stage ${act.label}`,
+    stageName: `Stage ${act.label ?? act.stage}${act.cap === undefined ? '' : `, ${act.cap.name}`}`,
     kind: act.kind,
     hole: act.hole,
     instance,

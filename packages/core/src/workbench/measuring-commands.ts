@@ -81,6 +81,10 @@ export interface InstrumentWish {
   readonly low?: string;
   readonly high?: string;
   readonly expanded?: string;
+  /** Torque wrench: from the middle of the grip to the square drive, as typed. */
+  readonly gripLength?: string;
+  /** Day of the last certificate, year-month-day. */
+  readonly certified?: string;
 }
 
 /** The first of several texts that cannot be read, or all of them read. */
@@ -100,12 +104,15 @@ function allRead<K extends string>(
 
 /** The entries that keep a gauge of the person, or change what is known of it. */
 export function proposeInstrument(bench: Bench, wish: InstrumentWish): Proposal {
-  const { id, name, kind, measured, unit, resolution, low, high, expanded } = wish;
+  const { id, name, kind, measured, unit, resolution, low, high, expanded, gripLength, certified } = wish;
   const step = typedReading(measured, resolution);
   if (!step.ok) return refused(`resolution: ${step.fault}`);
   const figures = allRead({ low, high, expanded }, measured);
   if (!figures.ok) return figures;
-  const data = { id, name, kind, measured, unit, resolution: step.value, ...figures.value };
+  const lengths = allRead({ gripLength }, 'length');
+  if (!lengths.ok) return lengths;
+  const day = certified === undefined ? {} : { certified };
+  const data = { id, name, kind, measured, unit, resolution: step.value, ...figures.value, ...lengths.value, ...day };
   return propose(bench, { kind: 'instrument-kept', data });
 }
 

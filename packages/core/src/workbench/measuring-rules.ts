@@ -15,6 +15,7 @@ export const SI_UNITS: Readonly<Record<Measured, Reading['unit']>> = {
   mass: 'kg',
   force: 'N',
   angle: 'rad',
+  torque: 'N.m',
 };
 const MARKS = ['.', ','] as const;
 

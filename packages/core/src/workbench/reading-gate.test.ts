@@ -14,6 +14,7 @@ const GAUGES: Readonly<Record<Measured, { unit: string; fine: number; coarse: nu
   mass: { unit: 'g', fine: 0.1, coarse: 0.1, scatter: 1e-3 },
   force: { unit: 'N', fine: 1, coarse: 1, scatter: 15 },
   angle: { unit: 'deg', fine: 1, coarse: 1, scatter: 0.01 },
+  torque: { unit: 'N·m', fine: 1, coarse: 1, scatter: 1 },
 };
 interface Entry {
   readonly at: SlotPlace;

@@ -25,6 +25,8 @@ const seenWords: Readonly<Record<Seen, string>> = {
   beyond: 'beyond the window',
   renewed: 'renewed',
   followed: 'done as said',
+  free: 'turns freely',
+  stiff: 'binds or drags',
   'mark-found': 'paint mark found on return',
 };
 
@@ -66,10 +68,11 @@ function placedRow(bench: Bench, data: EntryData['fastener-placed']): RowWords {
 
 function actRow(bench: Bench, data: EntryData['act-done']): RowWords {
   const stage = jointOf(bench, data.joint)?.stages.find((one) => one.number === data.stage);
+  const cap = stage?.cap === undefined ? '' : `, ${stage.cap}`;
   const reading = data.reading === undefined ? '' : `, read ${data.reading.text}`;
   const round = data.round > 1 ? `, round ${data.round}` : '';
   return {
-    what: `${holeName(bench, data.joint, data.hole)}, stage ${stage?.label ?? data.stage}`,
+    what: `${holeName(bench, data.joint, data.hole)}, stage ${stage?.label ?? data.stage}${cap}`,
     value: `${seenWords[data.seen]}${reading}${round}${instanceWords(data.instance)}`,
     limit: data.target,
     origin: stage?.from.text ?? '',

@@ -89,6 +89,10 @@ function measuringWords(engine: Engine, refusal: Refusal): string | undefined {
       return `A gauge that reads ${refusal.resolution} reads nothing; give its smallest step, more than zero.`;
     case 'range-turned':
       return `A gauge does not reach from ${refusal.low} to ${refusal.high}; the low end comes first.`;
+    case 'no-length':
+      return `From grip to drive it cannot be ${refusal.given}; more than zero is.`;
+    case 'not-a-day':
+      return `"${refusal.given}" is no day; write year-month-day, such as 2026-03-31.`;
     case 'no-temperature':
       return 'Give the temperature of the room or of the part.';
     case 'no-places':

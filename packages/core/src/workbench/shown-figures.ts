@@ -16,6 +16,7 @@ const WAYS: Readonly<Record<ShownIn['length'], Readonly<Record<Measured, Way>>>>
     mass: { unit: 'g', places: 1 },
     force: { unit: 'N', places: 0 },
     angle: { unit: 'deg', places: 1 },
+    torque: { unit: 'N·m', places: 1 },
   },
   in: {
     length: { unit: 'in', places: 4 },
@@ -23,6 +24,7 @@ const WAYS: Readonly<Record<ShownIn['length'], Readonly<Record<Measured, Way>>>>
     mass: { unit: 'g', places: 1 },
     force: { unit: 'lbf', places: 1 },
     angle: { unit: 'deg', places: 1 },
+    torque: { unit: 'lbf·ft', places: 1 },
   },
 };
 export const shownUnit = (measured: Measured, shownIn: ShownIn): string => WAYS[shownIn.length][measured].unit;

@@ -11,12 +11,13 @@ import {
   type Walk,
   walk,
 } from '../plan/index.js';
-import { actView, nextActView } from './act-words.js';
+import { actView, nextActView, placeWords } from './act-words.js';
 import { advisoryOf } from './advisory.js';
 import { type Bench, givenBy } from './bench.js';
 import { tightenCautions } from './cautions.js';
 import { judgementWords } from './fastener-words.js';
-import type { Answer, Hindrance, ResumeView, TightenView } from './views.js';
+import type { Answer, Hindrance, ResumeView, TightenView, WrenchInHand } from './views.js';
+import { wrenchView } from './wrench-view.js';
 
 function blockWords(block: Block): string {
   switch (block.code) {
@@ -67,12 +68,11 @@ const markAnswers: readonly Answer[] = [
 
 function touched(joint: Joint, recorded: RecordedAct): ResumeView['verify'][number] {
   const { act } = recorded;
-  const name = act.hole === 'all' ? 'the joint' : `hole ${act.hole}`;
   const view = nextActView(joint, act);
   return {
     key: view.key,
     hole: act.hole,
-    words: `Touch ${name}: ${view.stageName.toLowerCase()}, ${act.target.text}${act.once ? ', paint mark seen' : ''}`,
+    words: `Touch ${placeWords(act)}: ${view.stageName.toLowerCase()}, ${act.target.text}${act.once ? ', paint mark seen' : ''}`,
   };
 }
 
@@ -109,13 +109,14 @@ function doneList(bench: Bench, joint: Joint, walked: Walk): TightenView['done']
 
 /**
  * The walk through one joint as a screen shows it; undefined where the engine has no such joint. With `arrival` the view
- * opens with what has to be touched again before the walk goes on.
+ * opens with what has to be touched again before the walk goes on; with `hand` the person's wrenches are judged for the act.
  */
 export function tightenView(
   bench: Bench,
   jointId: string,
   arrival?: ArrivalReason,
   shown: PlanOptions = {},
+  hand?: WrenchInHand,
 ): TightenView | undefined {
   const joint = jointById(bench.engine, jointId);
   if (joint === undefined) return undefined;
@@ -127,6 +128,7 @@ export function tightenView(
   const acting = offer !== undefined && offer.kind !== 'place' ? offer : undefined;
   const look = offer?.kind === 'look' ? offer : undefined;
   const advisory = acting && advisoryOf(acting.act);
+  const wrench = acting && hand && !blocked ? wrenchView(bench, acting.act, hand) : undefined;
   return {
     joint: jointId,
     title: joint.name,
@@ -148,6 +150,7 @@ export function tightenView(
     cautions: [...tightenCautions(bench.engine, jointId)],
     notes: joint.cautions,
     ...(advisory && { advisory }),
+    ...(wrench && { wrench }),
     ...(joint.head !== undefined && {
       figure: headFromAbove(bench.engine, joint.head, marksOf(walked), {
         joint: jointId,

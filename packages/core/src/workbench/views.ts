@@ -142,6 +142,33 @@ export interface Advisory {
   readonly working: readonly string[];
   readonly sources: readonly string[];
 }
+/** What the person says of the wrench in the hand, and of an adapter on it, as typed. */
+export interface WrenchInHand {
+  /** Day on which the screen is looked at, year-month-day: how old a check is depends on it. */
+  readonly today: string;
+  readonly wrench?: string;
+  /** From the square drive to the fastener, and the angle from straight ahead; with their units. */
+  readonly adapter?: { readonly reach: string; readonly angle: string };
+}
+export interface WrenchLine {
+  readonly id: string;
+  readonly name: string;
+  readonly chosen: boolean;
+  /** Undefined where it is not known. */
+  readonly fits?: boolean;
+  /** "20 N·m lies below its range, 40..200 N·m" */
+  readonly words: string;
+}
+export interface WrenchView {
+  readonly state: 'none-kept' | 'not-chosen' | 'fits' | 'does-not-fit' | 'unknown';
+  readonly words: string;
+  /** What to set on the wrench in the hand, in the unit that it reads in. The sheet's figure stays the target. */
+  readonly set?: { readonly number: string; readonly unit: string; readonly working: string };
+  /** Said aloud of the wrench in the hand: what a check found, what is not known. */
+  readonly warnings: readonly string[];
+  readonly notes: readonly string[];
+  readonly kept: readonly WrenchLine[];
+}
 export interface TightenView {
   readonly joint: string;
   readonly title: string;
@@ -163,6 +190,8 @@ export interface TightenView {
   /** Notes of the sheet itself. */
   readonly notes: readonly string[];
   readonly advisory?: Advisory;
+  /** For an act by torque value: the person's wrenches against its target. */
+  readonly wrench?: WrenchView;
   /** Absent for a joint that holds no head. */
   readonly figure?: Figure;
   readonly done: readonly { readonly key: string; readonly words: string; readonly given: Given }[];

@@ -82,6 +82,7 @@ function shown(finding: Finding, words: LengthWords): string {
     force: () => forceWords(value, words),
     volume: () => volumeWords(value),
     angle: () => `${((value * 180) / Math.PI).toFixed(2)}°`,
+    torque: () => `${value.toFixed(1)} N·m`,
   }[finding.measured]();
   return `${text}, ${finding.verdict}: ${finding.words}`;
 }

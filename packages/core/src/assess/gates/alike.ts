@@ -25,6 +25,7 @@ const BEFORE_READING: Readonly<Record<InstrumentKind, number>> = {
   protractor: DEGREE / 2,
   'radius-gauge': 100 * MICRON,
   'ultrasonic-gauge': 150 * MICRON,
+  'torque-wrench': 2,
 };
 /** How many readings the figure above weighs as much as. */
 const WEIGHT = 4;

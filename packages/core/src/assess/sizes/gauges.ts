@@ -153,4 +153,5 @@ const WORDS: Readonly<Record<InstrumentKind, string>> = {
   protractor: 'protractor',
   'radius-gauge': 'radius gauge',
   'ultrasonic-gauge': 'ultrasonic gauge',
+  'torque-wrench': 'torque wrench',
 };

@@ -1,5 +1,5 @@
 /** What an instrument can be trusted to in practised hands, where neither its maker nor a certificate says so. */
-import { cubicCentimetres, degrees, grams, inch, mm, poundsForce } from '../../quantity/index.js';
+import { cubicCentimetres, degrees, grams, inch, mm, newtonMetres, poundsForce } from '../../quantity/index.js';
 import type { InstrumentKind } from '../model.js';
 
 export interface UsualDoubt {
@@ -29,6 +29,7 @@ export const USUAL_DOUBTS: Readonly<Record<InstrumentKind, UsualDoubt>> = {
   protractor: { expanded: degrees(0.5), from: usual('half a degree') },
   'radius-gauge': { expanded: mm(0.25), from: usual('half a step of the set') },
   'ultrasonic-gauge': { expanded: inch(0.01), from: usual('its last digit') },
+  'torque-wrench': { expanded: newtonMetres(4), from: usual('4 % at 100 N·m') },
 };
 
 /** Standards against which gauges are set, expanded (k = 2), as a share of the instrument's own. Common practice, no source. */

@@ -15,6 +15,7 @@ const USUAL_UNIT: Readonly<Record<Measured, string>> = {
   mass: 'g',
   force: 'N',
   angle: 'deg',
+  torque: 'N·m',
 };
 
 /** `2.49790 ±0.00022 in`. Where nothing is uncertain six places are shown. */

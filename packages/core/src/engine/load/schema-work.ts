@@ -40,7 +40,7 @@ const hole = z.strictObject({
   underHead: treatment.optional(),
 });
 /** A stage entry asks for exactly one act. */
-export const ACTS = ['torque', 'angle', 'loosen', 'verify', 'stretch', 'renew', 'instruct'] as const;
+export const ACTS = ['torque', 'angle', 'loosen', 'verify', 'stretch', 'renew', 'instruct', 'feel'] as const;
 const stage = z.strictObject({
   holes: selection.optional(),
   order: z.enum(['in-order', 'reverse', 'as-listed']).optional(),
@@ -55,6 +55,19 @@ const stage = z.strictObject({
   stretch: plain('Accept within.', '0.0135..0.0185 in').optional(),
   renew: words.meta({ description: 'The fastener is changed for a new one here.' }).optional(),
   instruct: words.meta({ description: 'Something else to do at this point.' }).optional(),
+  feel: words
+    .meta({
+      description: 'Turned by hand here; the answer is how it turned.',
+      examples: ['turn the crank: as free as before this cap'],
+    })
+    .optional(),
+  each: z
+    .literal('cap')
+    .meta({
+      description:
+        'Entries with this that follow one another are all done on one cap of "caps" before the next cap begins, in the order of the joint.',
+    })
+    .optional(),
   note: note.optional(),
   from: from.optional(),
 });
@@ -71,6 +84,13 @@ export const joint = z.strictObject({
   fasteners: z.array(fastener).min(1).max(40),
   holes: z.array(hole).min(1).max(MOST_HOLES),
   clamped: length('For every hole that does not say its own.', '84 mm').optional(),
+  caps: z
+    .record(id, selection)
+    .meta({
+      description: 'Holes of each bearing cap by its mark, where some stages go cap by cap.',
+      examples: [{ 1: '1, 2', 2: '3, 4' }],
+    })
+    .optional(),
   order: z
     .union([selection, z.strictObject({ holes: selection, from: from.optional() })])
     .meta({ description: 'Visiting order of a whole pass. Leave it out where the manual prints none.' })

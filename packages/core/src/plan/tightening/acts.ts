@@ -21,6 +21,8 @@ export interface Act {
   readonly stage: number;
   readonly label?: string;
   readonly hole: string;
+  /** The cap that it is about, and the fasteners that hold it, where the joint is tightened cap by cap. */
+  readonly cap?: { readonly name: string; readonly holes: readonly string[] };
   readonly kind: StageAct['kind'];
   readonly target: ActTarget;
   readonly note?: string;
@@ -108,6 +110,7 @@ function targetOf(act: StageAct): ActTarget {
       return { text: act.text, quantity: 'angle', low: act.amount, ...(!isLeast(act.text) && { high: act.amount }) };
     case 'renew':
     case 'instruct':
+    case 'feel':
       return { text: act.text, quantity: 'none' };
   }
 }
@@ -119,14 +122,20 @@ function fastenerAt(joint: Joint, hole: Hole | undefined): Pick<Act, 'fastener' 
   return { ...(fastener && { fastener }), onThread: hole.onThread, underHead: hole.underHead };
 }
 
+/** What is felt belongs to the crank, and what is said of a cap to all of its fasteners. */
+function speaksToWhole({ act, holes, cap }: Stage): boolean {
+  return act.kind === 'feel' || (act.kind === 'instruct' && (holes === 'all' || cap !== undefined));
+}
+
 function actsOfStage(stage: Stage, joint: Joint, order: VisitingOrder, before: number): Act[] {
-  const whole = stage.act.kind === 'instruct' && stage.holes === 'all';
+  const whole = speaksToWhole(stage);
   const holes = whole ? [WHOLE_JOINT] : holesOf(stage, joint, order);
   return holes.map((hole, index) => ({
     number: before + index + 1,
     stage: stage.number,
     ...(stage.label !== undefined && { label: stage.label }),
     hole,
+    ...(stage.cap !== undefined && { cap: { name: stage.cap, holes: holesOf(stage, joint, order) } }),
     kind: stage.act.kind,
     target: targetOf(stage.act),
     ...(stage.note !== undefined && { note: stage.note }),
@@ -139,7 +148,8 @@ function actsOfStage(stage: Stage, joint: Joint, order: VisitingOrder, before: n
  * Every act of a joint in the order in which it is done, exactly as the sheet prints the stages.
  *
  * `in-order` and `reverse` follow the visiting order, narrowed to the stage's own holes; `as-listed` follows the stage.
- * An instruction to `all` is one act for the whole joint, an instruction to named holes is one act a hole.
+ * An instruction to `all` is one act for the whole joint, one to a cap is one act, one to named holes is one act a hole;
+ * what is felt is always one act.
  *
  * Assumes a sheet that passed its loader: stages numbered from 1 in their order, holes that exist.
  * Source: the sheet; fallback order see `calc/fasteners/order.ts`.

@@ -10,9 +10,10 @@ const ANSWERS: Readonly<Record<StageAct['kind'], readonly Seen[]>> = {
   stretch: ['within', 'short', 'beyond', 'mark-found'],
   renew: ['renewed'],
   instruct: ['followed'],
+  feel: ['free', 'stiff'],
 };
 /** Seen, but the act is not finished: it is done again, or the fastener comes out. */
-const UNFINISHED: readonly Seen[] = ['moved', 'short', 'beyond'];
+const UNFINISHED: readonly Seen[] = ['moved', 'short', 'beyond', 'stiff'];
 
 /** The answers that fit an act, the usual one first. `mark-found` is an answer to a look on return only. */
 export const answersFor = (kind: StageAct['kind']): readonly Seen[] => ANSWERS[kind];

@@ -24,3 +24,11 @@ export {
   resumeQuestion,
 } from './resume.js';
 export { type HoleMark, type HoleStand, type SkippedAct, type Walk, type WalkProgress, walk } from './walk.js';
+export {
+  aimOf,
+  judgeWrench,
+  LEAST_SHARE_OF_TOP,
+  type WrenchJudgement,
+  type WrenchOnHand,
+  type WrenchVerdict,
+} from './wrench.js';

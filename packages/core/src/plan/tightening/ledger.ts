@@ -120,6 +120,14 @@ function takeInAct(open: Open, act: Act, data: ActDone, at: number, entry: strin
   open.recorded.push({ act, done: data, at, ...(entry !== undefined && { entry }) });
   const ends = data.seen === 'beyond' || data.seen === 'renewed' ? data.seen : undefined;
   if (ends !== undefined) endOf(open, data, ends);
+  if (data.seen === 'stiff') takeCapOff(open, act);
+}
+
+/** What binds is looked at before anything is tightened further, so all fasteners of that cap come out. */
+function takeCapOff(open: Open, { cap, stage }: Act): void {
+  for (const hole of cap?.holes ?? []) {
+    endOf(open, { hole, instance: open.highest.get(hole) ?? 1, stage }, 'cap-off');
+  }
 }
 
 function endOf(open: Open, { hole, instance, stage }: Omit<Ended, 'why'>, why: OutWhy): void {

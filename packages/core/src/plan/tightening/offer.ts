@@ -6,7 +6,7 @@ import { instanceKey } from './ledger.js';
 import { roundOf, type Standing } from './standing.js';
 
 /** Why an act is offered that was, or could have been, offered before. */
-export type Again = 'catching-up' | 'round-again' | 'moved' | 'short' | 'struck-out';
+export type Again = 'catching-up' | 'round-again' | 'moved' | 'short' | 'stiff' | 'struck-out';
 export interface OfferedAct {
   readonly act: Act;
   readonly instance: number;
@@ -64,6 +64,8 @@ function placeWords(joint: Joint, why: Waits, fastener: HoleFastener): string {
       return `Turned or stretched too far: take it out. ${fit} ${joint.whenInDoubt}`.trimEnd();
     case 'twice':
       return `Recorded twice as turned in one stage; whether it was, nobody can tell. Take it out. ${fit} ${joint.whenInDoubt}`.trimEnd();
+    case 'cap-off':
+      return `It did not turn freely: take this cap off and look why. ${fit}`;
     case 'doubted':
       return `In doubt: take it out. ${fit} ${joint.whenInDoubt}`.trimEnd();
   }
@@ -84,7 +86,8 @@ function againOf(standing: Standing, { act, instance, round }: OfferedAct): Agai
   const { ledger, finished } = standing;
   const its = ledger.recorded.filter((one) => one.act.hole === act.hole && one.done.instance === instance);
   if (its.some((one) => one.done.seen === 'moved' && !finished.has(one.act))) return 'moved';
-  if (its.findLast((one) => one.act === act)?.done.seen === 'short') return 'short';
+  const last = its.findLast((one) => one.act === act)?.done.seen;
+  if (last === 'short' || last === 'stiff') return last;
   const voided = ledger.voided.some((one) => one.hole === act.hole && one.instance === instance);
   if (voided && act.stage <= standing.frontier) return 'struck-out';
   if (standing.fasteners.get(act.hole)?.replaced && act.stage < standing.frontier) return 'catching-up';
@@ -97,6 +100,10 @@ function againWords(again: Again, act: Act): string {
       return 'It turned before the value was reached: tighten this one again, then check it.';
     case 'short':
       return act.note ?? 'The stretch was short: bring it on as the sheet says, and measure again.';
+    case 'stiff':
+      return act.cap === undefined
+        ? 'It did not turn freely: put that right before anything is tightened further.'
+        : 'It did not turn freely before this cap was off.';
     case 'catching-up':
       return 'A fastener fitted later goes through the stages so far by itself.';
     case 'struck-out':

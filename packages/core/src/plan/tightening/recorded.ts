@@ -12,8 +12,8 @@ export interface RecordedAct {
   /** Place among the facts; later acts have higher ones. */
   readonly at: number;
 }
-/** `twice`: two records say that it was turned by angle in one stage. */
-export type OutWhy = 'doubted' | 'renewed' | 'beyond' | 'twice';
+/** `twice`: two records say that it was turned by angle in one stage. `cap-off`: its cap comes off to be looked at. */
+export type OutWhy = 'doubted' | 'renewed' | 'beyond' | 'twice' | 'cap-off';
 /** A fastener instance that must leave its hole, and why. */
 export interface Ended {
   readonly hole: string;

@@ -47,7 +47,8 @@ export const roundOf = (ledger: Ledger, act: Pick<Act, 'stage' | 'kind'>): numbe
 
 function finishing(ledger: Ledger, fastener: HoleFastener | undefined, act: Act, records: readonly RecordedAct[]) {
   const its = records.filter((one) => finishes(one.done.seen) && !isVoided(ledger.voided, one));
-  if (act.hole === WHOLE_JOINT || fastener === undefined) return its.at(-1);
+  if (act.hole === WHOLE_JOINT) return its.findLast(({ at }) => at > tightenedSince(ledger, act));
+  if (fastener === undefined) return its.at(-1);
   if (act.stage <= renewedAt(ledger, act.hole)) return its.at(-1);
   const moved = movedSince(ledger, act, fastener.instance);
   const round = roundOf(ledger, act);
@@ -55,6 +56,15 @@ function finishing(ledger: Ledger, fastener: HoleFastener | undefined, act: Act,
     ({ done, at }) =>
       done.instance === fastener.instance && at > moved && (!byTorqueValue(act.kind) || done.round === round),
   );
+}
+
+/**
+ * Place of the last record that tightened the cap which an act was felt on, up to its stage: what was felt before counts no
+ * more. -1 where there is none, and for acts that nothing is felt by.
+ */
+function tightenedSince({ recorded }: Ledger, { kind, cap, stage }: Act): number {
+  if (kind !== 'feel' || cap === undefined) return -1;
+  return recorded.findLast((one) => cap.holes.includes(one.act.hole) && one.act.stage <= stage)?.at ?? -1;
 }
 
 /** A renewed fastener starts after the stage that renewed it; the stages up to there belong to the old one. */
@@ -75,13 +85,14 @@ function movedSince(ledger: Ledger, act: Act, instance: number): number {
   return moved?.at ?? -1;
 }
 
+const NOT_TURNED: ReadonlySet<Act['kind']> = new Set(['verify', 'instruct', 'feel']);
 /**
  * The torque act that a failed check sends the fastener back to: the last stage before the check that turned it, where
  * that was by torque value. After a stage by angle there is none, and the check itself brings the fastener to its value.
  */
 function remedyOf(ledger: Ledger, check: Act): Act | undefined {
   const turned = ledger.acts.findLast(
-    (act) => act.hole === check.hole && act.stage < check.stage && act.kind !== 'verify' && act.kind !== 'instruct',
+    (act) => act.hole === check.hole && act.stage < check.stage && !NOT_TURNED.has(act.kind),
   );
   return turned?.kind === 'torque' ? turned : undefined;
 }

@@ -109,6 +109,7 @@ class Bench {
     if ((act.kind === 'stretch' || act.kind === 'angle') && luck === 2) return 'beyond';
     if (act.once) this.#turned.add(key);
     const usual = { torque: 'reached', angle: 'turned-and-marked', loosen: 'loosened', stretch: 'within' } as const;
+    if (act.kind === 'feel') return luck === 1 ? 'stiff' : 'free';
     return act.kind === 'renew' ? 'renewed' : act.kind === 'instruct' ? 'followed' : usual[act.kind];
   }
 

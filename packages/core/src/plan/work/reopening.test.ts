@@ -38,7 +38,7 @@ const ROWS: readonly Row[] = [
       'cam-in',
       'saddles-wiped',
       'piston-in@3',
-      'pan-tightened',
+      'pan-tightened@oil-pan',
       'gasket-down@left',
     ],
     leaves: ['crank-washed', 'head-washed@left', 'bore-honed@3', 'seat-proved@3-intake-1', 'rings-filed@3'],
@@ -104,7 +104,7 @@ const ROWS: readonly Row[] = [
   },
   {
     rule: 'small-part-cut',
-    opens: ['small-parts-washed', 'pump-packed', 'follower-in@3-intake-1', 'pan-tightened'],
+    opens: ['small-parts-washed', 'pump-packed', 'follower-in@3-intake-1', 'pan-tightened@oil-pan'],
     leaves: ['block-washed', 'mains-tightened@mains', LEFT],
   },
   {
@@ -123,7 +123,7 @@ const ROWS: readonly Row[] = [
       'gasket-held-up@left',
       LEFT,
     ],
-    leaves: ['squish-figured@2', 'gasket-held-up@right', RIGHT, 'pan-tightened'],
+    leaves: ['squish-figured@2', 'gasket-held-up@right', RIGHT, 'pan-tightened@oil-pan'],
   },
   {
     rule: 'piston-changed',
@@ -162,7 +162,7 @@ const ROWS: readonly Row[] = [
   {
     rule: 'rod-shell-changed',
     place: '3',
-    opens: ['rod-room@3', 'rod-shell-in@3', 'rods-tightened@rods', 'pan-tightened'],
+    opens: ['rod-room@3', 'rod-shell-in@3', 'rods-tightened@rods', 'pan-tightened@oil-pan'],
     leaves: ['rod-room@4', 'main-room@main-2', 'mains-tightened@mains'],
   },
   {
@@ -181,7 +181,7 @@ const ROWS: readonly Row[] = [
     rule: 'head-fastening-changed',
     place: 'left',
     opens: ['head-bolts-laid-out@left', LEFT, 'valve-set@1-intake-1'],
-    leaves: [RIGHT, 'head-washed@left', 'pan-tightened'],
+    leaves: [RIGHT, 'head-washed@left', 'pan-tightened@oil-pan'],
   },
   {
     rule: 'crank-changed',
@@ -209,7 +209,7 @@ const ROWS: readonly Row[] = [
       'piston-room-tried@3-intake-1',
       'drive-fitted',
       'cam-read',
-      'cover-tightened',
+      'cover-tightened@timing-cover',
       'valve-set@3-intake-1',
     ],
     leaves: ['cam-in', LEFT, 'mains-tightened@mains'],
@@ -272,7 +272,7 @@ const ROWS: readonly Row[] = [
       'gasket-down@left',
       LEFT,
       'valve-set@1-intake-1',
-      'intake-tightened',
+      'intake-tightened@intake',
       'head-again@left',
       'leakage-read@1',
       'signed-off',
@@ -283,7 +283,7 @@ const ROWS: readonly Row[] = [
       'valve-set@2-intake-1',
       'head-washed@left',
       'seat-proved@1-intake-1',
-      'pan-tightened',
+      'pan-tightened@oil-pan',
       'cam-read',
       'run-in-step@line-2',
       'leakage-read@2',
@@ -293,13 +293,13 @@ const ROWS: readonly Row[] = [
   {
     rule: 'main-cap-removed',
     place: 'main-2',
-    opens: ['main-cap-on@main-2', 'mains-tightened@mains', 'crank-float', 'pan-tightened'],
+    opens: ['main-cap-on@main-2', 'mains-tightened@mains', 'crank-float', 'pan-tightened@oil-pan'],
     leaves: ['main-cap-on@main-3', 'main-room@main-2', 'cam-in', 'head-washed@left'],
   },
   {
     rule: 'rod-cap-removed',
     place: '3',
-    opens: ['rod-cap-on@3', 'rods-tightened@rods', 'bottom-last-seen', 'pan-tightened'],
+    opens: ['rod-cap-on@3', 'rods-tightened@rods', 'bottom-last-seen', 'pan-tightened@oil-pan'],
     leaves: ['rod-cap-on@4', 'piston-in@3', 'mains-tightened@mains', LEFT],
   },
   {
@@ -320,38 +320,38 @@ const ROWS: readonly Row[] = [
   },
   {
     rule: 'timing-drive-removed',
-    opens: ['drive-fitted', 'cam-read', 'cam-timing-accepted', 'cover-tightened', 'valve-set@3-intake-1'],
+    opens: ['drive-fitted', 'cam-read', 'cam-timing-accepted', 'cover-tightened@timing-cover', 'valve-set@3-intake-1'],
     leaves: ['cam-in', 'mains-tightened@mains', LEFT],
   },
   {
     rule: 'timing-cover-removed',
-    opens: ['cover-clear', 'cover-tightened', 'damper-on', 'oil-filled'],
-    leaves: ['cam-read', 'drive-fitted', 'flywheel-tightened'],
+    opens: ['cover-clear', 'cover-tightened@timing-cover', 'damper-on', 'oil-filled'],
+    leaves: ['cam-read', 'drive-fitted', 'flywheel-tightened@flywheel'],
   },
   {
     rule: 'pan-removed',
-    opens: ['bottom-last-seen', 'pan-counted', 'pan-tightened', 'oil-filled', 'primed', 'started'],
+    opens: ['bottom-last-seen', 'pan-counted', 'pan-tightened@oil-pan', 'oil-filled', 'primed', 'started'],
     leaves: ['pump-drive-free', 'rods-tightened@rods', LEFT, 'valve-set@3-intake-1'],
   },
   {
     rule: 'pump-removed',
-    opens: ['pump-packed', 'pump-drive-free', 'pickup-gap', 'pan-tightened', 'primed'],
+    opens: ['pump-packed', 'pump-drive-free', 'pickup-gap', 'pan-tightened@oil-pan', 'primed'],
     leaves: ['rods-tightened@rods', 'pump-room-read'],
   },
   {
     rule: 'intake-removed',
-    opens: ['valley-counted', 'intake-sealed', 'intake-tightened', 'coolant-filled'],
-    leaves: [LEFT, 'valve-set@3-intake-1', 'other-joints-tightened', 'ports-meet'],
+    opens: ['valley-counted', 'intake-sealed', 'intake-tightened@intake', 'coolant-filled'],
+    leaves: [LEFT, 'valve-set@3-intake-1', 'other-joints-tightened@water-pump', 'ports-meet'],
   },
   {
     rule: 'rockers-removed',
     place: 'left',
-    opens: ['valve-set@1-intake-1', 'valves-spot-checked', 'covers-tightened'],
+    opens: ['valve-set@1-intake-1', 'valves-spot-checked', 'covers-tightened@valve-covers'],
     leaves: ['valve-set@2-intake-1', LEFT, 'pushrod-in@1-intake-1'],
   },
   {
     rule: 'valve-covers-removed',
-    opens: ['covers-counted', 'covers-tightened', 'started'],
+    opens: ['covers-counted', 'covers-tightened@valve-covers', 'started'],
     leaves: ['valve-set@3-intake-1', 'primed', 'oil-at-valve@3-intake-1'],
   },
   {
@@ -369,9 +369,13 @@ const ROWS: readonly Row[] = [
   {
     rule: 'oil-drained',
     opens: ['oil-filled', 'primed', 'oil-at-valve@3-intake-1'],
-    leaves: ['pan-tightened', 'valve-set@3-intake-1', 'filter-cut'],
+    leaves: ['pan-tightened@oil-pan', 'valve-set@3-intake-1', 'filter-cut'],
   },
-  { rule: 'coolant-drained', opens: ['coolant-filled', 'started'], leaves: ['primed', LEFT, 'intake-tightened'] },
+  {
+    rule: 'coolant-drained',
+    opens: ['coolant-filled', 'started'],
+    leaves: ['primed', LEFT, 'intake-tightened@intake'],
+  },
   {
     rule: 'dead-centre-doubted',
     opens: ['dead-centre-found', 'cam-read', 'pointer-proved', 'spark-set'],

@@ -81,12 +81,12 @@ describe('critical acts', () => {
     const before = workStanding(V8, person.facts);
     const owed = before.looksOwed.map(({ act: { id } }) => id);
     expect(owed).toContain('mains-tightened@mains');
-    const panStand = before.stands.get('pan-tightened');
+    const panStand = before.stands.get('pan-tightened@oil-pan');
     expect(panStand?.state).toBe('waiting');
     expect(panStand?.waitsFor.map(({ kind }) => kind)).toContain('second-look');
     expect(offers(before).filter(({ kind }) => kind === 'second-look')).toHaveLength(owed.length);
     for (const { act: one } of before.looksOwed) person.look(one);
-    expect(workStanding(V8, person.facts).stands.get('pan-tightened')?.state).toBe('ready');
+    expect(workStanding(V8, person.facts).stands.get('pan-tightened@oil-pan')?.state).toBe('ready');
   });
   it('are shown with who looked: another person or the same one alone', () => {
     const shown = (looker: string) =>

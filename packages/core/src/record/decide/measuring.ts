@@ -15,6 +15,7 @@ const SI: Readonly<Record<MeasuredKind, Reading['unit']>> = {
   mass: 'kg',
   force: 'N',
   angle: 'rad',
+  torque: 'N.m',
 };
 
 const otherUnit = (reading: Reading, measured: string, expected: Reading['unit']): Refusal | undefined =>
@@ -58,14 +59,30 @@ export function decideMeasured(state: RecordState, data: EntryData['measured']):
   return same ? nothingToAdd : refused({ code: 'read-already', slot, reading: first.text });
 }
 
+const notALength = (reading: Reading): Refusal | undefined => {
+  const wrong = otherUnit(reading, 'length', 'm');
+  return wrong ?? (reading.value > 0 ? undefined : { code: 'no-length', given: reading.text });
+};
+
+/** Year-month-day, and a day that the calendar has. */
+function isDay(text: string): boolean {
+  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)?.map(Number) ?? [];
+  if (year === undefined || month === undefined || day === undefined) return false;
+  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1];
+  return days !== undefined && day >= 1 && day <= days;
+}
+
 export function decideInstrument(state: RecordState, data: EntryData['instrument-kept']): Decision {
-  const { measured, unit, resolution, low, high, expanded } = data;
+  const { measured, unit, resolution, low, high, expanded, gripLength, certified } = data;
   const given = [resolution, low, high, expanded].flatMap((one) => one ?? []);
   const wrong = firstOf(
     findUnit(measured, unit) === undefined
       ? { code: 'other-unit', given: unit, measured, expected: SI[measured] }
       : undefined,
     ...given.map((one) => otherUnit(one, measured, SI[measured])),
+    gripLength && notALength(gripLength),
+    certified === undefined || isDay(certified) ? undefined : { code: 'not-a-day', given: certified },
     resolution.value > 0 ? undefined : { code: 'no-resolution', resolution: resolution.text },
     low !== undefined && high !== undefined && low.value >= high.value
       ? { code: 'range-turned', low: low.text, high: high.text }

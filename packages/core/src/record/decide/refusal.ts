@@ -50,6 +50,8 @@ export type Refusal =
   | { readonly code: 'nothing-to-repeat'; readonly slot: string }
   | { readonly code: 'no-resolution'; readonly resolution: string }
   | { readonly code: 'range-turned'; readonly low: string; readonly high: string }
+  | { readonly code: 'no-length'; readonly given: string }
+  | { readonly code: 'not-a-day'; readonly given: string }
   | { readonly code: 'no-temperature' }
   | { readonly code: 'unknown-cylinder'; readonly cylinder: number; readonly valid: readonly number[] }
   /** Both wheel readings of a stop are one place. */

@@ -20,7 +20,7 @@ const NOTES = 50;
 const LINE = 500;
 
 const line = text(LINE);
-const measured: Guard<MeasuredKind> = oneOf('length', 'volume', 'mass', 'force', 'angle');
+const measured: Guard<MeasuredKind> = oneOf('length', 'volume', 'mass', 'force', 'angle', 'torque');
 const gauge: Guard<GaugeKind> = oneOf(
   'outside-micrometer',
   'bore-gauge',
@@ -38,6 +38,7 @@ const gauge: Guard<GaugeKind> = oneOf(
   'protractor',
   'radius-gauge',
   'ultrasonic-gauge',
+  'torque-wrench',
 );
 const window: Guard<RecordedWindow> = object<RecordedWindow>({ low: optional(finite), high: optional(finite) });
 const placeTarget: Guard<NonNullable<RecordedOrder['targets']>[number]> = object({
@@ -88,6 +89,8 @@ export const MEASURING_SHAPES: { readonly [K in keyof MeasuringData]: Guard<Meas
     low: optional(reading),
     high: optional(reading),
     expanded: optional(reading),
+    gripLength: optional(reading),
+    certified: optional(name),
   }),
   'instrument-checked': object<MeasuringData['instrument-checked']>({
     instrument: name,

@@ -40,6 +40,8 @@ const seen: Guard<Seen> = oneOf(
   'beyond',
   'renewed',
   'followed',
+  'free',
+  'stiff',
   'mark-found',
 );
 const markAnswer: Guard<MarkAnswer> = oneOf('found', 'clean', 'unknown');

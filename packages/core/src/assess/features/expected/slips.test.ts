@@ -10,6 +10,7 @@ const UNIT: Readonly<Record<Measured, readonly [string, number]>> = {
   mass: ['g', 1e-3],
   force: ['N', 1],
   angle: ['deg', Math.PI / 180],
+  torque: ['N·m', 1],
 };
 
 /** Every place of the invented V8 whose usual sizes do not begin at nothing, with the gate that its figures go through. */

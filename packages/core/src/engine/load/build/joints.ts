@@ -37,7 +37,7 @@ function buildOne(raw: RawJoint, heads: readonly BuiltHead[], path: Path, reader
     fasteners,
     holes,
     ...given('order', order),
-    stages: buildStages(raw, ids, from, path, reader),
+    stages: buildStages(raw, ids, order, from, path, reader),
     whenInDoubt: raw.whenInDoubt ?? LOOK_IT_UP,
     ...given('wrench', raw.wrench),
     cautions: raw.cautions ?? [],

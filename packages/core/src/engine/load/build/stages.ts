@@ -1,39 +1,52 @@
-import type { From, Stage, StageAct } from '../../model.js';
+import type { From, Joint, Stage, StageAct } from '../../model.js';
 import type { Path } from '../document.js';
 import { given } from '../given.js';
 import type { SheetReader } from '../reader.js';
 import { repeated } from '../repeated.js';
 import type { RawJoint } from '../schema.js';
 import { ACTS } from '../schema-work.js';
+import { type Entry, entriesByCap } from './caps.js';
 
 type RawStage = RawJoint['stages'][number];
 
 export function buildStages(
   raw: RawJoint,
   ids: readonly string[] | undefined,
+  order: Joint['order'],
   from: From,
   path: Path,
   reader: SheetReader,
 ): readonly Stage[] {
-  return raw.stages.flatMap((one, index): readonly Stage[] => {
-    const at: Path = [...path, 'stages', index];
-    const act = buildAct(one, at, reader);
-    const holes = one.holes === undefined ? 'all' : holesOf(one.holes, ids, at, reader);
-    if (act === undefined || holes === undefined) return [];
-    if (one.order === 'as-listed' && holes === 'all')
-      reader.fault('nothing-listed', at, 'order: as-listed needs "holes" to follow');
-    return [
-      {
-        number: index + 1,
-        ...given('label', one.label),
-        holes,
-        direction: one.order ?? 'in-order',
-        act,
-        ...given('note', one.note),
-        from: reader.from(one.from, [...at, 'from'], from),
-      },
-    ];
-  });
+  const perEntry = raw.stages.map((one, index) => buildStage(one, ids, from, [...path, 'stages', index], reader));
+  const onCap = ({ index, cap }: Entry) =>
+    perEntry[index]?.map((stage) => (cap === undefined ? stage : { ...stage, cap: cap.name, holes: cap.holes })) ?? [];
+  return entriesByCap(raw, ids, order, path, reader)
+    .flatMap(onCap)
+    .map((stage, index) => ({ number: index + 1, ...stage }));
+}
+
+function buildStage(
+  one: RawStage,
+  ids: readonly string[] | undefined,
+  from: From,
+  at: Path,
+  reader: SheetReader,
+): readonly Omit<Stage, 'number'>[] {
+  const act = buildAct(one, at, reader);
+  const holes = one.holes === undefined ? 'all' : holesOf(one.holes, ids, at, reader);
+  if (act === undefined || holes === undefined) return [];
+  if (one.order === 'as-listed' && holes === 'all')
+    reader.fault('nothing-listed', at, 'order: as-listed needs "holes" to follow');
+  return [
+    {
+      ...given('label', one.label),
+      holes,
+      direction: one.order ?? 'in-order',
+      act,
+      ...given('note', one.note),
+      from: reader.from(one.from, [...at, 'from'], from),
+    },
+  ];
 }
 
 function holesOf(
@@ -69,6 +82,7 @@ function buildAct(one: RawStage, at: Path, reader: SheetReader): StageAct | unde
   }
   if (one.renew !== undefined) return { kind: 'renew', text: one.renew };
   if (one.instruct !== undefined) return { kind: 'instruct', text: one.instruct };
+  if (one.feel !== undefined) return { kind: 'feel', text: one.feel };
   if (one.loosen !== undefined) return buildLoosen(one.loosen, [...at, 'loosen'], reader);
   if (one.angle !== undefined) return windowAct('angle', 'angle', one.angle, [...at, 'angle'], reader);
   if (one.stretch !== undefined) return windowAct('stretch', 'length', one.stretch, [...at, 'stretch'], reader);
