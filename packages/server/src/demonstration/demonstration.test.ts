@@ -11,7 +11,7 @@ import {
   readEntryData,
   verifyChain,
 } from '@gudgeon/core/record';
-import { fitView, gateQuestion, judgeKeyed, openBench } from '@gudgeon/core/workbench';
+import { fitView, gateQuestion, judgeKeyed, openBench, workBenchView } from '@gudgeon/core/workbench';
 import { emptyShelf, openMemoryStore } from '@gudgeon/store/memory';
 import { describe, expect, it } from 'vitest';
 import { readSheetLibrary } from '../sheets/library.js';
@@ -127,6 +127,11 @@ describe('the demonstration', () => {
     expect(lifters.every((place) => place.tag !== undefined)).toBe(true);
     const states = new Set(lifters.map((place) => place.state));
     expect(states).toEqual(new Set(['fitted', 'open']));
+  });
+
+  it('has its work begun at the heads, and goes on first with the joint that was left half tightened', () => {
+    const view = workBenchView(openBench(engine, entries), { now: '2026-03-15T09:00:00+01:00' });
+    expect(view.current?.act).toMatchObject({ operation: 'heads-on', opens: { place: 'tighten/head-right' } });
   });
 
   it('is written into an empty log only', async () => {

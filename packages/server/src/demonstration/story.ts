@@ -3,21 +3,42 @@
  * asked from the plan one after the other, as a person at the bench would be, so they always fit the sheet.
  */
 import { type Engine, type Head, type Joint, jointsOfHead, type ValveId, valvesOf } from '@gudgeon/core/engine';
-import { answersFor, type Fact, gasketItems, type NewFact, type Offer, partsOf, walk } from '@gudgeon/core/plan';
+import {
+  answersFor,
+  type Fact,
+  gasketItems,
+  type NewFact,
+  type Offer,
+  partsOf,
+  type WorkFactData,
+  type WorkFactKind,
+  walk,
+} from '@gudgeon/core/plan';
 
 /** Stage and fastener of the second head at which the work is left: five are done, the sixth is next. */
 const LEFT_AT = { stage: 2, done: 5 };
 
+/** What is told of the top end: facts of joints and parts, and acts of the whole work between them. */
+type Told =
+  | NewFact
+  | { readonly [K in WorkFactKind]: { readonly kind: K; readonly data: WorkFactData[K] } }[WorkFactKind];
+
+/** The book of the work begins where the short engine stands built. */
+const BEGUN: Told = {
+  kind: 'work-begun',
+  data: { operation: 'heads-on', why: 'The short engine stood built when this book was begun (invented).' },
+};
+
 /** The facts in order. The first head is finished, the second is under way; some valve gear is back in its place. */
-export function topEndHalfWay(engine: Engine): readonly NewFact[] {
+export function topEndHalfWay(engine: Engine): readonly Told[] {
   const [first, second] = engine.heads;
-  const facts: NewFact[] = [...taggedParts(engine)];
+  const facts: Told[] = [BEGUN, ...taggedParts(engine)];
   if (first) {
-    facts.push(...fittedLifters(engine, first), ...checkedGasket(first));
+    facts.push(...fittedLifters(engine, first), ...checkedGasket(first), ...loweredHead(first));
     for (const joint of jointsOfHead(engine, first.id)) facts.push(...tightened(joint, () => false));
   }
   if (second) {
-    facts.push(...fittedLifters(engine, second).slice(0, 3), ...checkedGasket(second));
+    facts.push(...fittedLifters(engine, second).slice(0, 3), ...checkedGasket(second), ...loweredHead(second));
     for (const joint of jointsOfHead(engine, second.id)) facts.push(...tightened(joint, isLeftHere));
   }
   return facts;
@@ -55,6 +76,16 @@ function checkedGasket(head: Head): NewFact[] {
     data: { head: head.id, item, result: 'good', seen: 'as the sheet says' },
   }));
 }
+
+/** Gasket over the dowels, head down: felt, and told. */
+const loweredHead = (head: Head): readonly Told[] => [
+  seen(`gasket-down@${head.id}`, 'the printed word up, flat over both dowels', 'by eye'),
+  seen(`head-down@${head.id}`, 'sits all round, rocks nowhere', 'by hand'),
+];
+const seen = (act: string, words: string, method: string): Told => ({
+  kind: 'work-act-done',
+  data: { act, answer: { kind: 'felt-or-seen', words, result: 'good' }, method },
+});
 
 /** Places and tightens as the walk asks, until it is finished or `leave` says that the person went home. */
 function tightened(joint: Joint, leave: (offer: Offer, recorded: readonly NewFact[]) => boolean): NewFact[] {
