@@ -41,7 +41,7 @@ export function openMemoryStore(shelf: Shelf, clock: ReceiveClock): Store {
     entries: (job, after = 0) => whenOpen(() => entriesOf(shelf, job, after)),
     jobs: () => whenOpen(() => summaries(shelf)),
     keepPhoto: (job, hash, type, bytes) => whenOpen(() => putPhoto(shelf, job, hash, type, bytes)),
-    photo: (job, hash) => whenOpen(() => shelf.photos.get(job)?.get(hash)),
+    photo: (job, hash) => whenOpen(() => heldPhoto(shelf, job, hash)),
     photos: (job) => whenOpen(() => [...(shelf.photos.get(job)?.keys() ?? [])]),
     close: async () => {
       open = false;
@@ -74,6 +74,11 @@ function putPhoto(shelf: Shelf, job: string, hash: string, type: PhotoType, byte
   const duplicate = held.has(hash);
   if (!duplicate) shelf.photos.set(job, held.set(hash, { type, bytes: bytes.slice() }));
   return { ok: true, value: { duplicate } };
+}
+
+function heldPhoto(shelf: Shelf, job: string, hash: string): HeldPhoto | undefined {
+  const held = shelf.photos.get(job)?.get(hash);
+  return held && { ...held, bytes: held.bytes.slice() };
 }
 
 function ledgerOf(shelf: Shelf): Ledger {

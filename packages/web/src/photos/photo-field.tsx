@@ -27,22 +27,29 @@ export function PhotoField({ job, about, ask, onKept }: PhotoFieldProps) {
   const first = useRef<HTMLInputElement>(null);
   const keepButton = useRef<HTMLButtonElement>(null);
   const preview = usePreview(photo);
+  /** Hash of the picture that is being kept, or was: a second press is the same wish. */
+  const inHand = useRef('');
   const take = async (file: File) => {
     setBusy('Reading the picture…');
     setTrouble('');
     const taken = await takePhoto(file);
     setBusy('');
+    inHand.current = '';
     if (taken.ok) setPhoto(taken.value);
     else setTrouble(taken.fault);
   };
   const keep = async () => {
-    if (photo === undefined || busy !== '') return;
+    if (photo === undefined || inHand.current === photo.photo) return;
+    inHand.current = photo.photo;
     setBusy('Keeping the picture…');
     const kept = await photos.keep(job, photo);
     setBusy('');
-    if (!kept.ok) return setTrouble(kept.fault);
     const { bytes, ...named } = photo;
-    if (!onKept({ ...named, bytes: bytes.length, about, words: words.trim() })) return;
+    if (!kept.ok) setTrouble(kept.fault);
+    if (!kept.ok || !onKept({ ...named, bytes: bytes.length, about, words: words.trim() })) {
+      inHand.current = '';
+      return;
+    }
     setPhoto(undefined);
     setWords('');
     setTrouble('');
