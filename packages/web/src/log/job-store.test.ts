@@ -148,6 +148,18 @@ describe('the log on this device', () => {
     expect(Math.max(...sizes)).toBe(200);
   });
 
+  it('records nothing where nobody is named, and says so: a server would take none of what follows', () => {
+    const w = world();
+    const nameless: Wires['seal'] = (draft) => ({ ...w.wires.seal(draft), person: ' ' });
+    const store = jobStore('j', { ...w.wires, seal: nameless });
+    expect(store.write({ kind: 'note', data: {} })).toMatchObject({
+      ok: false,
+      fault: expect.stringContaining('Nobody is named'),
+    });
+    expect(w.kept.outbox).toEqual([]);
+    expect(store.get().waiting).toEqual([]);
+  });
+
   it('records nothing where the device has no room, and says so', () => {
     const w = world();
     const store = jobStore('j', { ...w.wires, keepInOutbox: () => false });

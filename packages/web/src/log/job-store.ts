@@ -124,6 +124,12 @@ export function jobStore(job: string, wires: Wires): JobStore {
     const waiting = mergeById(state.waiting, wires.readOutbox(job));
     const end = furthest(chainEnd({ ...state, waiting }, device), wires.readEnd(job));
     const entry = wires.seal({ ...draft, job, device, counter: end.counter + 1, previous: end.hash });
+    // A server takes no entry that names nobody, and all those behind it would wait for ever.
+    if (entry.person.trim() === '')
+      return {
+        ok: false,
+        fault: 'Nobody is named at this device yet, so nothing was recorded. Say who works here first.',
+      };
     if (!wires.keepInOutbox(job, entry))
       return {
         ok: false,
