@@ -17,9 +17,11 @@ import {
 import type { KnownData } from '../../record/index.js';
 import type { Bench } from '../bench.js';
 import { slotsOf } from '../slot-names.js';
+import { RUNNING_RULES, type RunningPart, runningFinished } from './finished-running.js';
+import { finishedRunning } from './finished-running.js';
 
 /** What answers an act without anything being typed here. */
-export type AnsweredBy = Subject['kind'] | 'gasket' | 'fasteners' | 'parts' | 'valve-again';
+export type AnsweredBy = Subject['kind'] | 'gasket' | 'fasteners' | 'parts' | 'valve-again' | RunningPart;
 const BY_RULE: Readonly<Record<string, AnsweredBy>> = {
   'gasket-held-up': 'gasket',
   'deck-dry': 'gasket',
@@ -28,6 +30,7 @@ const BY_RULE: Readonly<Record<string, AnsweredBy>> = {
   'follower-in': 'parts',
   'pushrod-in': 'parts',
   'valve-read-again': 'valve-again',
+  ...RUNNING_RULES,
 };
 
 /** Which part of the record finishes this act on this engine; undefined where the person answers it here. */
@@ -42,7 +45,12 @@ export function answeredBy({ engine }: Bench, act: WorkAct): AnsweredBy | undefi
     case 'parts':
       return partsOf(engine).length > 0 && act.place.valve !== undefined ? by : undefined;
     case 'valve-again':
+    case 'oil':
       return act.place.valve === undefined ? undefined : by;
+    case 'start':
+    case 'run-in':
+    case 'cylinder-tests':
+      return by;
     default:
       return undefined;
   }
@@ -63,6 +71,8 @@ export function finishedElsewhere(bench: Bench, plan: WorkPlan): ReadonlyMap<str
     ...worksheets(bench, plan),
     ...plan.acts.flatMap((act) => finished(bench, act)),
     ...valvesAndParts(bench, plan),
+    ...runningFinished(bench, plan),
+    ...finishedRunning(bench, plan),
   ];
   const byEntry = new Map<string, FinishedElsewhere[]>();
   for (const one of found) byEntry.set(one.entry, [...(byEntry.get(one.entry) ?? []), one]);
