@@ -18,7 +18,6 @@ import type { KnownData } from '../../record/index.js';
 import type { Bench } from '../bench.js';
 import { slotsOf } from '../slot-names.js';
 import { RUNNING_RULES, type RunningPart, runningFinished } from './finished-running.js';
-import { finishedRunning } from './finished-running.js';
 
 /** What answers an act without anything being typed here. */
 export type AnsweredBy = Subject['kind'] | 'gasket' | 'fasteners' | 'parts' | 'valve-again' | RunningPart;
@@ -72,7 +71,6 @@ export function finishedElsewhere(bench: Bench, plan: WorkPlan): ReadonlyMap<str
     ...plan.acts.flatMap((act) => finished(bench, act)),
     ...valvesAndParts(bench, plan),
     ...runningFinished(bench, plan),
-    ...finishedRunning(bench, plan),
   ];
   const byEntry = new Map<string, FinishedElsewhere[]>();
   for (const one of found) byEntry.set(one.entry, [...(byEntry.get(one.entry) ?? []), one]);
