@@ -1,5 +1,5 @@
 import type { Figure, Point, Shape } from './figure.js';
-import { at, polar, within } from './geometry.js';
+import { polar, within } from './geometry.js';
 
 export interface Box {
   readonly left: number;
@@ -20,12 +20,25 @@ export function labelBox(label: Pick<Label, 'at' | 'text' | 'size' | 'anchor'>):
   const half = label.size * 0.55;
   return { left, right: left + width, top: label.at.y - half, bottom: label.at.y + half };
 }
-const boxOfPoints = (points: readonly Point[]): Box => ({
-  left: Math.min(...points.map((p) => p.x)),
-  right: Math.max(...points.map((p) => p.x)),
-  top: Math.min(...points.map((p) => p.y)),
-  bottom: Math.max(...points.map((p) => p.y)),
-});
+function boxOfPoints(points: readonly Point[]): Box {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { x, y } of points) {
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < top) top = y;
+    if (y > bottom) bottom = y;
+  }
+  return { left, top, right, bottom };
+}
+/** Boxes along a curve: a name is many of them wide, so more would only take time. */
+const BOXES = 60;
+
+/** Short boxes along a line of points, for what keeps clear of it. */
+export function boxesAlong(points: readonly Point[]): readonly Box[] {
+  const each = Math.max(1, Math.ceil((points.length - 1) / BOXES));
+  const count = Math.ceil((points.length - 1) / each);
+  return Array.from({ length: count }, (_, n) => boxOfPoints(points.slice(n * each, (n + 1) * each + 1)));
+}
 function arcEnds(shape: Extract<Shape, { kind: 'arc' }>): readonly Point[] {
   const span = shape.endDegrees - shape.startDegrees;
   const quarters = [0, 90, 180, 270].filter((turn) => within(turn - shape.startDegrees) <= span);
@@ -47,8 +60,12 @@ export function shapeBox(shape: Shape): Box {
       return labelBox(shape);
   }
 }
-export const aroundPoint = (centre: Point, reach: number): Box =>
-  boxOfPoints([at(centre.x - reach, centre.y - reach), at(centre.x + reach, centre.y + reach)]);
+export const aroundPoint = ({ x, y }: Point, reach: number): Box => ({
+  left: x - reach,
+  top: y - reach,
+  right: x + reach,
+  bottom: y + reach,
+});
 export const joined = (boxes: readonly Box[]): Box => ({
   left: Math.min(...boxes.map((b) => b.left)),
   right: Math.max(...boxes.map((b) => b.right)),

@@ -33,6 +33,8 @@ function sameShape(one: ShapeProps, other: ShapeProps): boolean {
 function sameValue(one: unknown, other: unknown): boolean {
   if (one === other) return true;
   if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false;
+  if (Array.isArray(one) && Array.isArray(other))
+    return one.length === other.length && one.every((each, at) => sameValue(each, other[at]));
   const [names, others] = [Object.keys(one), Object.keys(other)];
   if (names.length !== others.length) return false;
   return names.every((name) => sameValue((one as Plain)[name], (other as Plain)[name]));

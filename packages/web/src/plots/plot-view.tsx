@@ -11,16 +11,30 @@ import {
   valuesAt,
   valueText,
 } from '@gudgeon/core/drawing/plots';
-import { type PointerEvent, useId, useMemo, useRef, useState } from 'react';
-import { DrawnShape, useShownWidth } from '../figures/index.js';
+import { memo, type PointerEvent, useId, useMemo, useRef, useState } from 'react';
+import { DrawnShape, useInSight, useShownWidth, useWhenSeen } from '../figures/index.js';
 import { saveFile } from '../shell/index.js';
 import { useReader } from './use-reader.js';
 
 /** Below this width on the screen the narrow form of a plot keeps its letters readable [CSS px]. */
 const NARROW = 480;
 
+interface PlotViewProps {
+  readonly plot: Plot;
+}
 /** A plot with the values under the finger or the arrow keys, its values as a table, and both as files. */
-export function PlotView({ plot }: { readonly plot: Plot }) {
+export function PlotView({ plot }: PlotViewProps) {
+  const sheet = useRef<HTMLElement>(null);
+  const shown = useWhenSeen(plot, useInSight(sheet));
+  return (
+    <figure ref={sheet} className="plot drawing">
+      <PlotSheet plot={shown} />
+      <PlotFiles plot={plot} />
+    </figure>
+  );
+}
+
+const PlotSheet = memo(function PlotSheet({ plot }: PlotViewProps) {
   const id = useId();
   const size = useShownWidth() < NARROW ? PHONE_PLOT : LAPTOP_PLOT;
   const figure = useMemo(() => plotFigure(plot, size), [plot, size]);
@@ -40,7 +54,7 @@ export function PlotView({ plot }: { readonly plot: Plot }) {
   };
 
   return (
-    <figure className="plot drawing">
+    <>
       {/* Touching the sheet reads there; the slider below does the same by keyboard and for those who do not see it. */}
       <div className="drawing-sheet" onPointerDown={follow} onPointerMove={follow}>
         <svg
@@ -80,19 +94,24 @@ export function PlotView({ plot }: { readonly plot: Plot }) {
         <summary>Values as a table</summary>
         {told && <Table plot={plot} />}
       </details>
-      <div className="plot-files">
-        <button type="button" className="button" onClick={() => saveFile(plot.title, 'csv', plotCsv(plot))}>
-          Save the values (CSV)
-        </button>
-        <button
-          type="button"
-          className="button"
-          onClick={() => saveFile(plot.title, 'svg', figureToSvg(plotFigure(plot), { theme: PRINT, width: 900 }))}
-        >
-          Save the drawing (SVG)
-        </button>
-      </div>
-    </figure>
+    </>
+  );
+});
+
+function PlotFiles({ plot }: PlotViewProps) {
+  return (
+    <div className="plot-files">
+      <button type="button" className="button" onClick={() => saveFile(plot.title, 'csv', plotCsv(plot))}>
+        Save the values (CSV)
+      </button>
+      <button
+        type="button"
+        className="button"
+        onClick={() => saveFile(plot.title, 'svg', figureToSvg(plotFigure(plot), { theme: PRINT, width: 900 }))}
+      >
+        Save the drawing (SVG)
+      </button>
+    </div>
   );
 }
 

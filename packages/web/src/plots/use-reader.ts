@@ -1,18 +1,19 @@
 import { type Plot, placesAlong } from '@gudgeon/core/drawing/plots';
-import { type KeyboardEvent, useMemo, useState } from 'react';
+import { type KeyboardEvent, useState } from 'react';
 
 /** Steps with which a reader crosses a long curve by arrow keys; Shift takes every point. */
 const STRIDES = 40;
 
 /** Where on a plot a person reads, by finger and by keyboard. */
 export function useReader(plot: Plot) {
-  const places = useMemo(() => placesAlong(plot), [plot]);
-  const begin = plot.marks.find((mark) => mark.y !== undefined)?.x ?? places[0] ?? plot.x.from;
+  // All places are gathered for a hand that reads, not with every step of a slider.
+  const begin = plot.marks.find((mark) => mark.y !== undefined)?.x ?? firstPlace(plot);
   const [asked, setAsked] = useState<number>();
   const at = asked === undefined ? begin : Math.min(Math.max(asked, plot.x.from), plot.x.to);
 
-  const goTo = (x: number) => setAsked(nearest(places, x) ?? x);
+  const goTo = (x: number) => setAsked(nearest(placesAlong(plot), x) ?? x);
   const onKeyDown = (event: KeyboardEvent) => {
+    const places = placesAlong(plot);
     const here = places.indexOf(nearest(places, at) ?? at);
     const next = places[placeAfter(event.key, here, places.length, event.shiftKey)];
     if (next === undefined) return;
@@ -22,6 +23,11 @@ export function useReader(plot: Plot) {
   };
   return { at, goTo, onKeyDown };
 }
+
+const firstPlace = ({ curves, x }: Plot): number => {
+  const starts = curves.flatMap(({ points }) => points[0]?.[0] ?? []);
+  return starts.length === 0 ? x.from : Math.min(...starts);
+};
 
 /** Number of the place to which a key leads; below zero for a key that leads nowhere. */
 function placeAfter(key: string, here: number, count: number, fine: boolean): number {

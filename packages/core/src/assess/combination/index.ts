@@ -14,7 +14,7 @@ export { type DegreeingOptions, degreeing } from './degreeing.js';
 export { CENTRELINE_AIM } from './degreeing-figures.js';
 export type * from './degreeing-model.js';
 export { intakeFacesOf } from './intake-face.js';
-export { type MotionAnswer, type MotionOfKind, type MotionOptions, motionOf } from './lift-motion.js';
+export { type MotionAnswer, type MotionOfKind, type MotionOptions, motionOf, motionsOf } from './lift-motion.js';
 export { type ReadCurve, type ReadCurves, readCurves } from './lift-motion-curve.js';
 export type { MeasuredLobes } from './lobe.js';
 export { figure, makeupOf, type Spot } from './makeup.js';

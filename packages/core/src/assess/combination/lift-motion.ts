@@ -65,6 +65,16 @@ export function motionOf(makeup: Makeup, options: MotionOptions = {}): MotionAns
   };
 }
 
+/** The motions alone, nothing of peaks or doubt: for figures or a speed that a slider moves. */
+export function motionsOf(makeup: Makeup, { read, speed }: MotionOptions): Pick<MotionAnswer, 'motions' | 'speed'> {
+  const at = speed ?? new Look(makeup).read('highest-speed');
+  const motions = VALVE_KINDS.flatMap((kind) => {
+    const curve = valveCurve(new Look(makeup, kind), kind, FOR, read?.[kind]);
+    return curve === undefined ? [] : [motionOfCurve(kind, curve, at)];
+  });
+  return { motions, ...(at !== undefined && { speed: at }) };
+}
+
 function oneKind(
   makeup: Makeup,
   kind: ValveKind,
@@ -121,14 +131,12 @@ function motionOfCurve(kind: ValveKind, curve: ValveCurve, speed: number | undef
   const from = curve.whole ? -WHOLE : Math.ceil(curve.first / DEGREE);
   const to = curve.whole ? WHOLE : Math.floor(curve.last / DEGREE);
   const angles = Float64Array.from({ length: Math.max(0, to - from + 1) }, (_, at) => (from + at) * DEGREE);
-  const points = Array.from(angles, curve.point);
-  const slopes = Float64Array.from(points, ({ slope }) => slope);
-  const bends = Float64Array.from(points, ({ bend }) => bend);
+  const { lifts, slopes, bends } = tableOf(curve, angles);
   return {
     kind,
     from: curve.from,
     angles,
-    lifts: Float64Array.from(points, ({ lift }) => lift),
+    lifts,
     slopes,
     bends,
     ...(speed !== undefined && {
@@ -136,6 +144,19 @@ function motionOfCurve(kind: ValveKind, curve: ValveCurve, speed: number | undef
       accelerations: bends.map((bend) => bend * speed ** 2),
     }),
   };
+}
+
+/** Outside of the lobe the valve stands still: nothing is worked out there. */
+function tableOf(curve: ValveCurve, angles: Float64Array): Pick<MotionOfKind, 'lifts' | 'slopes' | 'bends'> {
+  const [lifts, slopes, bends] = [angles, angles, angles].map(({ length }) => new Float64Array(length));
+  angles.forEach((angle, at) => {
+    if (angle < curve.first || angle > curve.last) return;
+    const point = curve.point(angle);
+    lifts![at] = point.lift;
+    slopes![at] = point.slope;
+    bends![at] = point.bend;
+  });
+  return { lifts: lifts!, slopes: slopes!, bends: bends! };
 }
 
 function cautionsOf(kind: ValveKind, { from, meets, rocker }: ValveCurve): readonly string[] {

@@ -60,13 +60,6 @@ export function makeupOf(
   return { engine, figures };
 }
 
-/** Keys under which a figure for a spot may stand, the narrowest first. */
-function keysFor(key: string, spot: Spot | undefined): readonly string[] {
-  if (spot === undefined) return [key];
-  if (typeof spot === 'object') return [figureKey(key, valveKey(spot)), figureKey(key, spot.kind), key];
-  return [figureKey(key, spot), key];
-}
-
 const FOUND = new WeakMap<Makeup, Map<string, Map<Spot | undefined, GivenFigure | undefined>>>();
 
 /**
@@ -86,13 +79,23 @@ export function figure(makeup: Makeup, key: string, spot?: Spot): GivenFigure | 
   return found;
 }
 
+/** The narrowest first; a wider one counts only where its origin is better. */
 function best(makeup: Makeup, key: string, spot: Spot | undefined): GivenFigure | undefined {
-  const candidates = keysFor(key, spot).flatMap((one) => makeup.figures.get(one) ?? []);
-  const mean = typeof spot === 'string' ? meanOfKind(makeup, key, spot) : undefined;
-  return [...candidates, ...(mean === undefined ? [] : [mean])].reduce<GivenFigure | undefined>(
-    (held, one) => (held === undefined || RANK[one.origin] < RANK[held.origin] ? one : held),
-    undefined,
-  );
+  const { figures } = makeup;
+  const own = spot === undefined ? undefined : narrowest(figures, key, spot);
+  const found = better(own, figures.get(key));
+  return typeof spot === 'string' ? better(found, meanOfKind(makeup, key, spot)) : found;
+}
+
+function narrowest(figures: Makeup['figures'], key: string, spot: Spot): GivenFigure | undefined {
+  if (typeof spot !== 'object') return figures.get(figureKey(key, spot));
+  return better(figures.get(figureKey(key, valveKey(spot))), figures.get(figureKey(key, spot.kind)));
+}
+
+/** The first counts where both are of one origin. */
+function better(first: GivenFigure | undefined, other: GivenFigure | undefined): GivenFigure | undefined {
+  if (first === undefined || other === undefined) return first ?? other;
+  return RANK[other.origin] < RANK[first.origin] ? other : first;
 }
 
 const OF_VALVES = new WeakMap<Makeup, ReadonlyMap<string, readonly GivenFigure[]>>();

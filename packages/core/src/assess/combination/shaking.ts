@@ -116,15 +116,19 @@ export interface ShakingTurn {
   readonly angles: readonly number[];
   readonly vectors: readonly TurningVector[];
 }
-const STEPS = 120;
+/** So many places of a turn follow a second order closely. */
+const TURN_STEPS = 120;
 
-/** Every force and couple over one turn, for plots over the crank and in the round; undefined where figures are lacking. */
-export function shakingTurn(makeup: Makeup): ShakingTurn | undefined {
+/**
+ * Every force and couple over one turn, for plots over the crank and in the round; undefined where figures are lacking. `steps`: places
+ * of the turn.
+ */
+export function shakingTurn(makeup: Makeup, steps = TURN_STEPS): ShakingTurn | undefined {
   const shaken = shakenOf(new Look(makeup), makeup.engine);
   if (shaken === undefined) return undefined;
   const { throws, sizes, about, zero, placed } = shaken;
   const shaking = shakingOf(throws, sizes, about);
-  const angles = Array.from({ length: STEPS + 1 }, (_, step) => (2 * Math.PI * step) / STEPS);
+  const angles = Array.from({ length: steps + 1 }, (_, step) => (2 * Math.PI * step) / steps);
   const exact = angles.flatMap((angle) => {
     const at = shakeAt(throws, sizes, about, angle + zero);
     return at.ok ? [at.value] : [];

@@ -1,6 +1,6 @@
 import { type Angle, done, type Length, type Outcome, wrapped } from '../../quantity/index.js';
 import { pistonAcceleration, type RodTooShort } from '../crank/index.js';
-import { angleOf, type Complex, length, polar, sum, times } from './complex.js';
+import { angleOf, type Complex, length } from './complex.js';
 import type { CrankSizes, Throw } from './shaking.js';
 
 /** Whole force [N] and couple [N·m] at one crank angle. */
@@ -24,18 +24,24 @@ export function shakeAt(
   about: Length,
   crankAngle: number,
 ): Outcome<Shake, RodTooShort> {
-  const forces: Complex[] = [];
+  // Sums of plain numbers: a slider asks for hundreds of places of a turn in one frame.
+  let [up, across, coupleUp, coupleAcross] = [0, 0, 0, 0];
   for (const one of throws) {
     const phase = (one.throwAngle + crankAngle - one.bankAngle) as Angle;
     const pull = pistonAcceleration(sizes, phase, sizes.crankSpeed);
     if (!pull.ok) return pull;
+    const along = one.reciprocating * pull.value;
     const turning = one.rotating * sizes.crankRadius * sizes.crankSpeed ** 2;
-    forces.push(
-      sum([polar(one.reciprocating * pull.value, one.bankAngle), polar(turning, one.throwAngle + crankAngle)]),
-    );
+    const pin = one.throwAngle + crankAngle;
+    const re = along * Math.cos(one.bankAngle) + turning * Math.cos(pin);
+    const im = along * Math.sin(one.bankAngle) + turning * Math.sin(pin);
+    const arm = about - one.position;
+    up += re;
+    across += im;
+    coupleUp += arm * re;
+    coupleAcross += arm * im;
   }
-  const couples = forces.map((force, place) => times(force, about - (throws[place] as Throw).position));
-  return done({ force: sum(forces), couple: sum(couples) });
+  return done({ force: { re: up, im: across }, couple: { re: coupleUp, im: coupleAcross } });
 }
 
 export interface Peak {
@@ -72,12 +78,20 @@ function peakOf(part: keyof Shake, at: Turning, samples: readonly ReturnType<Tur
   const size = (found: ReturnType<Turning>): number => (found.ok ? length(found.value[part]) : 0);
   const sizes = samples.map(size);
   const best = sizes.indexOf(Math.max(...sizes));
-  let low = (best - 1) * STEP;
-  let high = (best + 1) * STEP;
+  const there = (angle: number): number => size(at(angle));
+  let [low, high] = [(best - 1) * STEP, (best + 1) * STEP];
+  let [left, right] = [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
+  let [atLeft, atRight] = [there(left), there(right)];
   for (let turn = 0; turn < REFINE; turn += 1) {
-    const width = GOLDEN * (high - low);
-    if (size(at(high - width)) >= size(at(low + width))) high = low + width;
-    else low = high - width;
+    if (atLeft >= atRight) {
+      [high, right, atRight] = [right, left, atLeft];
+      left = high - GOLDEN * (high - low);
+      atLeft = there(left);
+    } else {
+      [low, left, atLeft] = [left, right, atRight];
+      right = low + GOLDEN * (high - low);
+      atRight = there(right);
+    }
   }
   const crankAngle = wrapped((low + high) / 2, 2 * Math.PI);
   return andThen(at(crankAngle), (shake) =>

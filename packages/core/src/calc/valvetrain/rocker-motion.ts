@@ -1,6 +1,5 @@
 /** Rocker arm in motion: lift at the valve, true ratio and the path of the contact over the stem. */
 import { type Angle, done, type Length, type Outcome, type Ratio, refused } from '../../quantity/index.js';
-import { signChange } from '../numeric/index.js';
 
 export interface RockerGeometry {
   /** Pivot to the centre of the arc (roller or pad) that bears on the stem. */
@@ -30,7 +29,6 @@ export interface CannotFollow {
 }
 
 const BACK = -0.2;
-const SMALL = 1e-6;
 
 /**
  * Where a rocker arm stands at a lobe lift.
@@ -44,15 +42,14 @@ const SMALL = 1e-6;
  * Source: derived (two arms on one pivot).
  */
 export function rockerAt(g: RockerGeometry, lobeLift: Length): Outcome<RockerPlace, CannotFollow> {
-  const at = turnFor(g, lobeLift);
-  const up = turnFor(g, lobeLift + SMALL);
-  const down = turnFor(g, lobeLift - SMALL);
-  if (at === undefined || up === undefined || down === undefined) return refused({ code: 'cannot-follow', lobeLift });
+  const turn = turnFor(g, lobeLift);
+  if (turn === undefined) return refused({ code: 'cannot-follow', lobeLift });
+  const { byTurn, byLift } = cupOver(g, turn, lobeLift);
   return done({
-    lift: liftOf(g, at) as Length,
-    ratio: ((liftOf(g, up) - liftOf(g, down)) / (2 * SMALL)) as Ratio,
-    contact: contactOf(g, at) as Length,
-    turned: at as Angle,
+    lift: liftOf(g, turn) as Length,
+    ratio: ((-g.valveArm * Math.cos(g.valveArmAbove - turn) * byLift) / byTurn) as Ratio,
+    contact: contactOf(g, turn) as Length,
+    turned: turn as Angle,
   });
 }
 
@@ -61,20 +58,42 @@ const liftOf = ({ valveArm, valveArmAbove }: RockerGeometry, turn: number): numb
 const contactOf = ({ valveArm, valveArmAbove }: RockerGeometry, turn: number): number =>
   valveArm * (Math.cos(valveArmAbove - turn) - Math.cos(valveArmAbove));
 
-/** Turn of the arm that puts the cup where the pushrod reaches. */
+/** Far finer than a lift can be read [rad]. */
+const FINE = 1e-13;
+const TURNS = 100;
+
+/** Turn of the arm that puts the cup where the pushrod reaches: Newton's way, halved where it would leave what is still open. */
 function turnFor(g: RockerGeometry, lobeLift: number): number | undefined {
-  const most = Math.min(Math.PI / 2 + g.pushrodArmBelow, Math.PI / 2 + g.valveArmAbove);
-  const over = (turn: number) => cupOver(g, turn, lobeLift);
-  return over(BACK) < 0 && over(most) > 0 ? signChange(over, BACK, most) : undefined;
+  let [low, high] = [BACK, Math.min(Math.PI / 2 + g.pushrodArmBelow, Math.PI / 2 + g.valveArmAbove)];
+  if (!(cupOver(g, low, lobeLift).over < 0 && cupOver(g, high, lobeLift).over > 0)) return undefined;
+  let turn = Math.min(lobeLift / g.pushrodArm, (low + high) / 2);
+  for (let count = 0; count < TURNS; count += 1) {
+    const { over, byTurn } = cupOver(g, turn, lobeLift);
+    if (over < 0) low = turn;
+    else high = turn;
+    const wished = turn - over / byTurn;
+    const next = wished >= low && wished <= high ? wished : (low + high) / 2;
+    if (Math.abs(next - turn) <= FINE) return next;
+    turn = next;
+  }
+  return turn;
 }
 
-/** How far the cup stands beyond the reach of the pushrod. */
-function cupOver(g: RockerGeometry, turn: number, lobeLift: number): number {
-  const rise = g.pushrodArm * (Math.sin(turn - g.pushrodArmBelow) + Math.sin(g.pushrodArmBelow));
-  const out = g.pushrodArm * (Math.cos(turn - g.pushrodArmBelow) - Math.cos(g.pushrodArmBelow));
-  const [across, along] = [lobeLift * Math.sin(g.pushrodTilt), lobeLift * Math.cos(g.pushrodTilt)];
-  if (g.pushrodLength === undefined) return rise - along;
-  return Math.hypot(out - across, g.pushrodLength + rise - along) - g.pushrodLength;
+/** How far the cup stands beyond the reach of the pushrod, with its change by the turn of the arm and by the lobe lift. */
+function cupOver(g: RockerGeometry, turn: number, lobeLift: number) {
+  const angle = turn - g.pushrodArmBelow;
+  const [sine, cosine] = [g.pushrodArm * Math.sin(angle), g.pushrodArm * Math.cos(angle)];
+  const rise = sine + g.pushrodArm * Math.sin(g.pushrodArmBelow);
+  const out = cosine - g.pushrodArm * Math.cos(g.pushrodArmBelow);
+  const [tiltSine, tiltCosine] = [Math.sin(g.pushrodTilt), Math.cos(g.pushrodTilt)];
+  if (g.pushrodLength === undefined) return { over: rise - lobeLift * tiltCosine, byTurn: cosine, byLift: -tiltCosine };
+  const [across, along] = [out - lobeLift * tiltSine, g.pushrodLength + rise - lobeLift * tiltCosine];
+  const apart = Math.hypot(across, along);
+  return {
+    over: apart - g.pushrodLength,
+    byTurn: (along * cosine - across * sine) / apart,
+    byLift: -(across * tiltSine + along * tiltCosine) / apart,
+  };
 }
 
 /**

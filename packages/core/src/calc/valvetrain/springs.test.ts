@@ -228,7 +228,7 @@ describe('a rocker in motion', () => {
     expect(refusal(id, { ...arm, lobeLifts: ['40 mm'] })).toMatch(/cannot follow a lobe lift of 40.000 mm/);
     const limit = (25 * (1 + Math.sin((10 * Math.PI) / 180))).toFixed(9);
     expect(refusal(id, { ...arm, valveArmAbove: '40 deg', lobeLifts: [`${limit} mm`] })).toMatch(/cannot follow/);
-    expect(refusal(id, { ...arm, pushrodArm: '0.001 mm', lobeLifts: ['0 mm'] })).toMatch(/cannot follow/);
+    expect(refusal(id, { ...arm, pushrodArm: '0.001 mm', lobeLifts: ['0.003 mm'] })).toMatch(/cannot follow/);
   });
 });
 

@@ -1,7 +1,7 @@
 /** Timing diagram: two turns of the crank as a spiral, with the time that each valve is open. */
 import type { ValveKind } from '../../engine/index.js';
 import { compose } from '../compose.js';
-import { type Box, labelBox, shapeBox } from '../extent.js';
+import { type Box, boxesAlong, labelBox, shapeBox } from '../extent.js';
 import type { Figure, Fill, LineRole, Point, Shape } from '../figure.js';
 import { at, polar } from '../geometry.js';
 import { placeLabels, type Wanted } from '../lettering.js';
@@ -137,8 +137,7 @@ function eventNames(arc: OpenArc, turn: number, scale: Scale): readonly Wanted[]
 /** What a label keeps clear of: bands and lines in short boxes. */
 function boxesOf(shape: Shape): readonly Box[] {
   if (shape.kind === 'label') return [labelBox(shape)];
-  if (shape.kind !== 'polyline') return [shapeBox(shape)];
-  return shape.points.slice(1).map((point, n) => shapeBox({ ...shape, points: [shape.points[n]!, point] }));
+  return shape.kind === 'polyline' ? boxesAlong(shape.points) : [shapeBox(shape)];
 }
 
 function words({ arcs, overlap }: TimingShown): readonly string[] {

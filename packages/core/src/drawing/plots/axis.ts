@@ -52,6 +52,6 @@ const crankStep = (span: number): number =>
 
 /** Millimetres on the drawing for a value of the axis. */
 export const placeOn = (axis: Axis, start: number, end: number) => {
-  const scale = scaleLinear().domain([axis.from, axis.to]).range([start, end]);
-  return (value: number): number => scale(value);
+  const each = (end - start) / (axis.to - axis.from);
+  return (value: number): number => start + (value - axis.from) * each;
 };

@@ -1,7 +1,7 @@
 export { axisOver, crankAxis } from './axis.js';
 export { contactPlots } from './combination/contact-plots.js';
 export { type LobeShown, lobePlot, offCurvePlot } from './combination/lobe-plot.js';
-export { type MotionShown, motionPlots } from './combination/motion-plots.js';
+export { liftPlot, type MotionShown, motionPlots, speedPlots } from './combination/motion-plots.js';
 export { roomAdvancePlot } from './combination/room-advance-plot.js';
 export { type RoundPath, roundPaths, shakingPlot } from './combination/shaking-plot.js';
 export { springPlot } from './combination/spring-plot.js';

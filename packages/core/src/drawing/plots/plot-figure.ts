@@ -1,7 +1,7 @@
 /** A plot as a figure: the same pens draw it on the screen, on paper and as a file. */
 import { formatNumber } from '../../quantity/index.js';
 import { compose } from '../compose.js';
-import { type Box, shapeBox } from '../extent.js';
+import { type Box, boxesAlong, shapeBox } from '../extent.js';
 import type { Figure, LineRole, Point, Shape } from '../figure.js';
 import { at } from '../geometry.js';
 import { placeLabels, type Wanted } from '../lettering.js';
@@ -51,7 +51,7 @@ export function plotFigure(plot: Plot, size: PlotSize = LAPTOP_PLOT): Figure {
   const field = fieldOf(plot, size);
   const curves = plot.curves.flatMap((curve, number) => curveShapes(curve, number, field));
   const within = { left: field.left, right: field.right, top: field.top, bottom: field.bottom };
-  const names = placeLabels(namesIn(plot, field), [...curves.flatMap(boxesAlong), numbersBelow(field)], within);
+  const names = placeLabels(namesIn(plot, field), [...curves.flatMap(boxesOf), numbersBelow(field)], within);
   return compose({
     title: plot.title,
     description: [plot.description, plotWords(plot)],
@@ -75,10 +75,8 @@ const numbersBelow = (f: Field): Box => ({
 });
 
 /** What a label keeps clear of: symbols, and the way of a curve in short boxes. */
-function boxesAlong(shape: Shape): readonly Box[] {
-  if (shape.kind !== 'polyline' || shape.closed) return [shapeBox(shape)];
-  return shape.points.slice(1).map((point, n) => shapeBox({ ...shape, points: [shape.points[n]!, point] }));
-}
+const boxesOf = (shape: Shape): readonly Box[] =>
+  shape.kind !== 'polyline' || shape.closed ? [shapeBox(shape)] : boxesAlong(shape.points);
 
 /** Names of limits and marks, which look for a free place. */
 function namesIn(plot: Plot, f: Field): readonly Wanted[] {

@@ -14,8 +14,8 @@ import type { Tried } from './tried.js';
 export interface BalanceView extends SubjectView {
   /** Each crankpin whose bobweight is known. */
   readonly pins: readonly { readonly place: PlaceView; readonly shares: SharesShown }[];
-  /** Forces, and couples where they are known, in the round. */
-  readonly turning: readonly TurningShown[];
+  /** Forces, and couples where they are known, in the round; absent while a slider moves. */
+  readonly turning?: readonly TurningShown[];
 }
 const INPUTS = [
   'highest-speed',
@@ -36,9 +36,13 @@ const INPUTS = [
   'mass-match-most',
 ] as const;
 
-export function balanceView(bench: Bench, tried: Tried, shownIn: ShownIn): BalanceView {
+/** Places of a turn that are enough for the eye while a slider moves. */
+const COARSE = 40;
+
+/** `moving`: a slider moves; curves have fewer places and nothing is drawn in the round. */
+export function balanceView(bench: Bench, tried: Tried, shownIn: ShownIn, moving = false): BalanceView {
   const answered = answerOfSubject(bench, tried, 'balance') as BalanceAnswer;
-  const turn = shakingTurn(tried);
+  const turn = moving ? shakingTurn(tried, COARSE) : shakingTurn(tried);
   const system = systemOf(shownIn);
   const first = tried.engine.layout.cylinders[0]?.number ?? 1;
   const ofEngine = (['force', 'torque'] as const).flatMap((one) => (turn && shakingPlot(turn, one, system)) ?? []);
@@ -50,7 +54,7 @@ export function balanceView(bench: Bench, tried: Tried, shownIn: ShownIn): Balan
       shownIn,
     ),
     pins: pinsOf(answered.pins, shownIn),
-    turning: turn === undefined ? [] : turningOf(turn, shownIn),
+    ...(!moving && { turning: turn === undefined ? [] : turningOf(turn, shownIn) }),
   };
 }
 

@@ -1,7 +1,8 @@
 /** Valve motion as its screen shows it: lift, speed and acceleration over the crank at a chosen speed. */
-import { figure, type Makeup, type MotionAnswer, motionOf } from '../../assess/index.js';
-import { motionPlots, type Plot } from '../../drawing/plots/index.js';
+import { figure, type MotionAnswer, motionOf, motionsOf, type ReadCurves } from '../../assess/index.js';
+import { liftPlot, type MotionShown, motionPlots, type Plot, speedPlots } from '../../drawing/plots/index.js';
 import { figureKey } from '../../engine/index.js';
+import type { DisplaySystem } from '../../quantity/index.js';
 import type { Bench } from '../bench.js';
 import type { SubjectView } from '../combination-views.js';
 import type { ShownIn } from '../measure-views.js';
@@ -10,7 +11,7 @@ import type { InputWish } from './inputs.js';
 import { inputViews } from './inputs.js';
 import { systemOf } from './shown.js';
 import { subjectView } from './subject.js';
-import { asIfSure, type Tried } from './tried.js';
+import type { Tried } from './tried.js';
 
 export interface MotionWish {
   /** Crank speed [rad/s]; the highest of the engine where left out. */
@@ -44,14 +45,13 @@ const INPUTS: readonly InputWish[] = [
   'cam-advance',
 ];
 
-function motionAt(bench: Bench, tried: Tried, makeup: Makeup, { speed, from }: MotionWish): MotionAnswer {
-  const read = from === 'card' ? NOTHING_READ : curvesRead(bench, tried);
-  return motionOf(makeup, { ...(speed !== undefined && { speed }), read });
-}
+const readOf = (bench: Bench, tried: Tried, { from }: MotionWish): ReadCurves =>
+  from === 'card' ? NOTHING_READ : curvesRead(bench, tried);
 
 /** Everything, doubts too: for figures that rest. */
 export function motionView(bench: Bench, tried: Tried, shownIn: ShownIn, wish: MotionWish): MotionView {
-  const answered = motionAt(bench, tried, tried, wish);
+  const { speed } = wish;
+  const answered = motionOf(tried, { ...(speed !== undefined && { speed }), read: readOf(bench, tried, wish) });
   const read = curvesRead(bench, tried);
   const canRead = read.intake !== undefined || read.exhaust !== undefined;
   return {
@@ -67,33 +67,55 @@ export function motionView(bench: Bench, tried: Tried, shownIn: ShownIn, wish: M
   };
 }
 
-/** Plots and inputs alone, for figures that a slider moves: no doubt is worked out. */
+/** Plots and inputs alone, for figures that a slider moves: no doubt is worked out, and no lift anew where only the speed moves. */
 export function motionMoving(
   bench: Bench,
   tried: Tried,
   shownIn: ShownIn,
   wish: MotionWish,
 ): Pick<MotionView, 'plots' | 'inputs'> {
-  const answered = motionAt(bench, tried, asIfSure(tried), wish);
-  return { plots: plotsOf(answered, shownIn, COARSE), inputs: inputViews(tried, INPUTS, shownIn) };
+  const system = systemOf(shownIn);
+  const { motions, lift } = standingOf(tried, readOf(bench, tried, wish), system);
+  const speed = wish.speed ?? highestSpeed(tried);
+  const plots = lift === undefined ? [] : [lift, ...speedPlots(shownMotions(motions, speed, COARSE), speed, system)];
+  return { plots, inputs: inputViews(tried, INPUTS, shownIn) };
 }
 
-/** Outside of the lobe the valve stands still: a quarter turn of that is enough. */
-function plotsOf({ motions, speed }: MotionAnswer, shownIn: ShownIn, every = 1): readonly Plot[] {
-  const shown = motions.map(({ kind, angles, lifts, speeds, accelerations }) => {
+interface StandingMotion {
+  readonly read: ReadCurves;
+  readonly system: DisplaySystem;
+  readonly motions: MotionAnswer['motions'];
+  /** Absent where no lift is known. */
+  readonly lift?: Plot;
+}
+/** The last one of each state of the figures: a slider of the speed asks for it with every step. */
+const standing = new WeakMap<Tried, StandingMotion>();
+function standingOf(tried: Tried, read: ReadCurves, system: DisplaySystem): StandingMotion {
+  const known = standing.get(tried);
+  if (known?.read === read && known.system === system) return known;
+  const { motions } = motionsOf(tried, { read });
+  const lift = motions.length === 0 ? undefined : liftPlot(shownMotions(motions, undefined, COARSE), system);
+  const made = { read, system, motions, ...(lift && { lift }) };
+  standing.set(tried, made);
+  return made;
+}
+
+function plotsOf({ motions, speed }: MotionAnswer, shownIn: ShownIn): readonly Plot[] {
+  return motions.length === 0 ? [] : motionPlots(shownMotions(motions, speed), speed, systemOf(shownIn));
+}
+
+/** Outside of the lobe the valve stands still: a little of that is enough. */
+const shownMotions = (motions: MotionAnswer['motions'], speed: number | undefined, every = 1): readonly MotionShown[] =>
+  motions.map(({ kind, angles, lifts, slopes, bends }) => {
     const open = lifts.findIndex((lift) => lift > 0);
     const closed = lifts.findLastIndex((lift) => lift > 0);
     const [from, to] = [Math.max(0, open - STILL), Math.min(angles.length, closed + STILL)];
-    const cut = (row: Float64Array) => row.subarray(from, to).filter((_, at) => at % every === 0);
-    return {
-      kind,
-      angles: cut(angles),
-      lifts: cut(lifts),
-      ...(speeds && accelerations && { speeds: cut(speeds), accelerations: cut(accelerations) }),
-    };
+    const count = Math.max(0, Math.ceil((to - from) / every));
+    const cut = (row: Float64Array, factor = 1) =>
+      Float64Array.from({ length: count }, (_, n) => row[from + n * every]! * factor);
+    const moving = speed !== undefined && { speeds: cut(slopes, speed), accelerations: cut(bends, speed ** 2) };
+    return { kind, angles: cut(angles), lifts: cut(lifts), ...moving };
   });
-  return shown.length === 0 ? [] : motionPlots(shown, speed, systemOf(shownIn));
-}
 const STILL = 10;
 /** While a slider moves every third degree is enough for the eye. */
 const COARSE = 3;

@@ -1,5 +1,6 @@
 import type { AnswerRow } from '@gudgeon/core/workbench';
-import { memo, useState } from 'react';
+import { memo, useRef, useState } from 'react';
+import { useInSight, useWhenSeen } from '../../figures/index.js';
 import { VerdictMark } from '../measure/verdict-mark.js';
 
 /** As many as a glance takes in; the rest unfold. */
@@ -11,11 +12,24 @@ interface AnswersProps {
 }
 /** The numbers of a subject: value with its doubt, verdict, limit with its origin, the distance to it and the chance that it holds. */
 export function Answers({ rows, title = 'What follows' }: AnswersProps) {
+  return rows.length === 0 ? null : <Seen rows={rows} title={title} />;
+}
+
+function Seen({ rows, title }: Required<AnswersProps>) {
+  const box = useRef<HTMLElement>(null);
+  const seen = useWhenSeen(rows, useInSight(box));
+  return (
+    <section ref={box} className="stack" aria-label={title}>
+      <Rows rows={seen} title={title} />
+    </section>
+  );
+}
+
+const Rows = memo(function Rows({ rows, title }: Required<AnswersProps>) {
   const [all, setAll] = useState(false);
-  if (rows.length === 0) return null;
   const shown = all ? rows : rows.slice(0, FIRST);
   return (
-    <section className="stack" aria-label={title}>
+    <>
       <h2>{title}</h2>
       <ul className="plain answers">
         {shown.map((row) => (
@@ -29,9 +43,9 @@ export function Answers({ rows, title = 'What follows' }: AnswersProps) {
           {all ? `Only the first ${FIRST}` : `${rows.length - FIRST} more: ${title.toLowerCase()}`}
         </button>
       )}
-    </section>
+    </>
   );
-}
+});
 
 /** Its props are texts: a row that reads the same is not drawn again while a slider moves. */
 const Answer = memo(function Answer(row: AnswerRow) {

@@ -1,7 +1,7 @@
 import { stackFigure } from '@gudgeon/core/drawing/combination';
 import { type CompressionView, type CompressionWish, compressionView, type Tried } from '@gudgeon/core/workbench';
-import { useCallback, useMemo, useState } from 'react';
-import { FigureView, useShownWidth } from '../../figures/index.js';
+import { useCallback, useMemo, useRef, useState } from 'react';
+import { FigureView, useInSight, useShownWidth, useWhenSeen } from '../../figures/index.js';
 import type { OpenJob } from '../../shell/index.js';
 import { Answers } from './answers.js';
 import { PlaceChoice } from './place-choice.js';
@@ -49,8 +49,14 @@ export function Compression({ open }: { readonly open: OpenJob }) {
 
 function Stack({ view }: { readonly view: CompressionView }) {
   const shownWidth = useShownWidth();
-  const { stack } = view;
-  return <FigureView figure={useMemo(() => stackFigure(stack, { shownWidth }), [stack, shownWidth])} />;
+  const box = useRef<HTMLDivElement>(null);
+  const stack = useWhenSeen(view.stack, useInSight(box));
+  const figure = useMemo(() => stackFigure(stack, { shownWidth }), [stack, shownWidth]);
+  return (
+    <div ref={box}>
+      <FigureView figure={figure} />
+    </div>
+  );
 }
 
 interface ForWhichProps {

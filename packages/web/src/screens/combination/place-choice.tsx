@@ -1,5 +1,7 @@
 import type { PlaceView } from '@gudgeon/core/workbench';
+import { useRef } from 'react';
 import { VerdictShape } from '../../bench/index.js';
+import { useInSight, useWhenSeen } from '../../figures/index.js';
 import { verdictState } from '../measure/verdict-mark.js';
 
 interface PlaceChoiceProps {
@@ -13,12 +15,17 @@ interface PlaceChoiceProps {
 }
 
 /** The number of every place, side by side; pressing one shows how it comes about. */
-export function PlaceChoice({ title, kind, places, chosen, set }: PlaceChoiceProps) {
-  if (places.length < 2) return null;
+export function PlaceChoice(props: PlaceChoiceProps) {
+  return props.places.length < 2 ? null : <Places {...props} />;
+}
+
+function Places({ title, kind, places, chosen, set }: PlaceChoiceProps) {
+  const box = useRef<HTMLFieldSetElement>(null);
+  const seen = useWhenSeen(places, useInSight(box));
   return (
-    <fieldset className="plain places">
+    <fieldset ref={box} className="plain places">
       <legend className="field-name">{title}</legend>
-      {places.map(({ id, name, value, verdict }) => (
+      {seen.map(({ id, name, value, verdict }) => (
         <button
           key={id}
           type="button"

@@ -69,15 +69,20 @@ const isFigure = (one: unknown): one is [string, number] =>
 /** A slider moves many times in a second: what stands at its rest is written. */
 const REST = 150;
 const waiting = new Map<string, number>();
+/** When each job's scratch copy last changed. */
+const changed = new Map<string, number>();
 function keepSoon(job: string, now: () => Scratch): void {
-  window.clearTimeout(waiting.get(job));
-  waiting.set(
-    job,
-    window.setTimeout(() => {
-      waiting.delete(job);
-      write(job, now());
-    }, REST),
-  );
+  changed.set(job, performance.now());
+  const look = () => {
+    const left = (changed.get(job) ?? 0) + REST - performance.now();
+    if (left > 0) {
+      waiting.set(job, window.setTimeout(look, left));
+      return;
+    }
+    waiting.delete(job);
+    write(job, now());
+  };
+  if (!waiting.has(job)) waiting.set(job, window.setTimeout(look, REST));
 }
 // A page that is left or loaded anew while a slider still moves keeps its last place.
 window.addEventListener('pagehide', () => {

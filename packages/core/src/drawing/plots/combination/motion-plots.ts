@@ -29,20 +29,26 @@ const STEP = 90;
 /** Room over the curves for the name of their highest place. */
 const OVER = 1.15;
 
+const LIFT: Omit<Shown, 'read'> = { id: 'lift', title: 'Valve lift', axis: 'lift', rows: ({ lifts }) => lifts };
+
 /** Lift and, where a crank speed [rad/s] is known, speed and acceleration, with one crank axis. */
-export function motionPlots(
+export const motionPlots = (
+  motions: readonly MotionShown[],
+  speed: number | undefined,
+  system: DisplaySystem,
+): readonly Plot[] => [liftPlot(motions, system), ...speedPlots(motions, speed, system)];
+
+/** Lift alone, which no crank speed changes. */
+export const liftPlot = (motions: readonly MotionShown[], system: DisplaySystem): Plot =>
+  plotOf(motions, { ...LIFT, read: readerUnit('length', system) });
+
+/** Speed and acceleration at a crank speed [rad/s]; none without one. */
+export function speedPlots(
   motions: readonly MotionShown[],
   speed: number | undefined,
   system: DisplaySystem,
 ): readonly Plot[] {
-  const lift: Shown = {
-    id: 'lift',
-    title: 'Valve lift',
-    axis: 'lift',
-    read: readerUnit('length', system),
-    rows: ({ lifts }) => lifts,
-  };
-  if (speed === undefined) return [plotOf(motions, lift)];
+  if (speed === undefined) return [];
   const at = `at ${rpmText(speed)}`;
   const moving: readonly Shown[] = [
     {
@@ -60,7 +66,7 @@ export function motionPlots(
       rows: ({ accelerations }) => accelerations,
     },
   ];
-  return [lift, ...moving].map((one) => plotOf(motions, one));
+  return moving.map((one) => plotOf(motions, one));
 }
 
 function plotOf(motions: readonly MotionShown[], { id, title, axis, read, rows }: Shown): Plot {

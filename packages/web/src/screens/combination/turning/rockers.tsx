@@ -1,11 +1,12 @@
-import { proposeTrial, type RockersView, rockersView, shownWay } from '@gudgeon/core/workbench';
-import { useMemo, useState } from 'react';
+import { proposeTrial, type RockersView, rockersView, shownWay, type Tried } from '@gudgeon/core/workbench';
+import { useCallback, useState } from 'react';
 import { FigureView, useShownWidth } from '../../../figures/index.js';
 import { usePerson } from '../../../log/index.js';
 import { AskPerson, type OpenJob } from '../../../shell/index.js';
 import { ChoiceField } from '../../measure/text-field.js';
 import { SubjectFrame } from '../subject-frame.js';
 import { type CombinationDesk, useCombination } from '../use-combination.js';
+import { useMovingView } from '../use-settled.js';
 import { ReadList } from './read-list.js';
 import { SeveralEntry } from './several-entry.js';
 
@@ -15,10 +16,12 @@ export function Rockers({ open }: { readonly open: OpenJob }) {
   const { bench, tried, shownIn } = desk;
   const shownWidth = useShownWidth();
   const [valve, setValve] = useState<string>();
-  const view = useMemo(
-    () => rockersView(bench, tried, shownIn, { shown: { shownWidth }, ...(valve !== undefined && { valve }) }),
-    [bench, tried, shownIn, shownWidth, valve],
+  const make = useCallback(
+    (figures: Tried) =>
+      rockersView(bench, figures, shownIn, { shown: { shownWidth }, ...(valve !== undefined && { valve }) }),
+    [bench, shownIn, shownWidth, valve],
   );
+  const view = useMovingView(tried, make);
   return (
     <SubjectFrame
       desk={desk}

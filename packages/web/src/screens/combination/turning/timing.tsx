@@ -1,16 +1,21 @@
-import { timingView } from '@gudgeon/core/workbench';
-import { useMemo } from 'react';
+import { type Tried, timingView } from '@gudgeon/core/workbench';
+import { useCallback } from 'react';
 import { FigureView, useShownWidth } from '../../../figures/index.js';
 import type { OpenJob } from '../../../shell/index.js';
 import { SubjectFrame } from '../subject-frame.js';
 import { useCombination } from '../use-combination.js';
+import { useMovingView } from '../use-settled.js';
 
 /** Two turns of the crank with the time that each valve is open. */
 export function Timing({ open }: { readonly open: OpenJob }) {
   const desk = useCombination(open);
   const { bench, tried, shownIn } = desk;
   const shownWidth = useShownWidth();
-  const view = useMemo(() => timingView(bench, tried, shownIn, { shownWidth }), [bench, tried, shownIn, shownWidth]);
+  const make = useCallback(
+    (figures: Tried) => timingView(bench, figures, shownIn, { shownWidth }),
+    [bench, shownIn, shownWidth],
+  );
+  const view = useMovingView(tried, make);
   return (
     <SubjectFrame desk={desk} view={view} watched={view.answers.filter(({ key }) => key === 'overlap')}>
       <div className="turning-figure">
