@@ -8,7 +8,10 @@ const and = (parts: readonly (string | undefined)[]) => parts.filter((part) => p
 const hoursText = (hours: number) => `${hours} h`;
 
 export const runningRows: { readonly [K in RunningFactKind]: Writer<K> } = {
-  'oil-seen': (bench, { valve }) => ({ what: `Oil at ${valveName(bench.engine, valve)}`, value: 'seen while priming' }),
+  'oil-seen': (bench, { valve, how }) => ({
+    what: `Oil at ${valveName(bench.engine, valve)}`,
+    value: and(['seen while priming', how]),
+  }),
   'start-tried': (_, { crankedSeconds, pressureAfterSeconds: after, pressure, outcome }) => ({
     what: 'Starter',
     value: and([

@@ -30,6 +30,8 @@ export interface StartView {
     readonly seconds: number;
     readonly origin: string;
     readonly rules: readonly CitedWords[];
+    /** Longest go at the starter: what the screen counts while it only cranks. */
+    readonly cranking?: { readonly seconds: number; readonly origin: string };
   };
   /** Newest first. */
   readonly tries: readonly StartTryView[];
@@ -142,6 +144,8 @@ export interface CylinderTestsView {
   readonly title: string;
   readonly compression: {
     readonly rule: CitedWords;
+    /** Least share of the highest that the sheet's rule allows, 0 to 1: where the line across the bars stands. */
+    readonly share?: number;
     readonly verdict: VerdictWord;
     /** "lowest of highest 0.717: out by 75 %" */
     readonly words: string;

@@ -21,8 +21,8 @@ export type HeardPlace = (typeof HEARD_PLACES)[number];
 
 /** Kind -> data. No plan of joints or valves waits for any of it. */
 export interface RunningFactData {
-  /** Oil came at this rocker or lobe while priming. */
-  'oil-seen': { readonly valve: ValveId };
+  /** Oil came at this rocker or lobe while priming, and how: "runs", "drips". */
+  'oil-seen': { readonly valve: ValveId; readonly how?: string };
   /** One go at the starter. */
   'start-tried': {
     readonly crankedSeconds: number;

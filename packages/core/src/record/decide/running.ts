@@ -30,13 +30,19 @@ export function pressureFault({ unit, value, text }: Reading): Refusal | undefin
   return { code: 'reading-out-of-range', reading: text, valid: '0 to 1000 bar on the gauge' };
 }
 
-/** Oil seen at a valve; the same again is in the record already. */
+/** Entries after which oil that was seen before may have to be seen anew. */
+const OPENS: ReadonlySet<string> = new Set(['work-reopened', 'joint-opened', 'work-returned', 'struck-out']);
+
+/** Oil seen at a valve; the same again is in the record already, as long as nothing was opened since. */
 export function decideOilSeen(state: RecordState, data: EntryData['oil-seen']): Decision {
   const known = valveKnown(state, data.valve);
   if (known !== undefined) return known;
   const key = valveKey(data.valve);
-  const seen = factsOf(runningFacts(state), 'oil-seen').some((one) => valveKey(one.data.valve) === key);
-  return seen ? nothingToAdd : record({ kind: 'oil-seen', data });
+  const seen = factsOf(runningFacts(state), 'oil-seen').findLast((one) => valveKey(one.data.valve) === key);
+  if (seen === undefined) return record({ kind: 'oil-seen', data });
+  const at = state.entries.findIndex(({ entry }) => entry.id === seen.entry);
+  const opened = state.entries.slice(at + 1).some(({ entry }) => OPENS.has(entry.kind));
+  return opened ? record({ kind: 'oil-seen', data }) : nothingToAdd;
 }
 
 /** One go at the starter; two goes with the same figures are two goes. */

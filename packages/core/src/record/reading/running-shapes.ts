@@ -13,7 +13,7 @@ const what: Guard<RunningWhat> = oneOf(...RUNNING_WHATS);
 const heard: Guard<HeardPlace> = oneOf(...HEARD_PLACES);
 
 export const RUNNING_SHAPES: { readonly [K in keyof RunningFactData]: Guard<RunningFactData[K]> } = {
-  'oil-seen': object<RunningFactData['oil-seen']>({ valve }),
+  'oil-seen': object<RunningFactData['oil-seen']>({ valve, how: optional(name) }),
   'start-tried': object<RunningFactData['start-tried']>({
     crankedSeconds: finite,
     pressureAfterSeconds: optional(finite),

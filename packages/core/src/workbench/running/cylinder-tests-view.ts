@@ -22,10 +22,12 @@ export function cylinderTestsView(bench: Bench): CylinderTestsView {
   const compression = compressionTest(bench.engine, facts);
   const leakage = leakageTest(bench.engine, facts);
   const ask = askOf(compression);
+  const share = bench.engine.running?.compression?.share?.value;
   return {
     title: 'Compression and leakage',
     compression: {
       rule: compression.rule,
+      ...(share !== undefined && { share }),
       verdict: compression.verdict,
       words: compression.words,
       rows: compression.cylinders.map(compressionRow),

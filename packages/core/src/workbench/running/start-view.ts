@@ -1,8 +1,18 @@
 /** Ready to start: the list, oil at every valve, stop rules, goes at the starter. */
 import { valveKey, valveName, valvesOf } from '../../engine/index.js';
-import { judgeStart, oiledValves, readyItems, STOPS_AT_ONCE, stopRule } from '../../plan/index.js';
+import {
+  COMMON_PRACTICE,
+  judgeStart,
+  LONGEST_CRANKING,
+  oiledValves,
+  type RunningFact,
+  readyItems,
+  STOPS_AT_ONCE,
+  stopRule,
+} from '../../plan/index.js';
 import { type Bench, givenBy } from '../bench.js';
 import type { OilPlaceView, ReadyItemView, StartTryView, StartView } from '../running-views.js';
+import { workAt } from '../work/work-facts.js';
 import { answersAt, cautionsOf, factsAt, factsOfKind, givenOf } from './facts-at.js';
 
 /** What has to be so before the key is turned, and what the starter told. */
@@ -25,6 +35,7 @@ export function startView(bench: Bench): StartView {
         { words: `No oil pressure within ${rule.seconds} s of the first firing.`, origin: rule.origin },
         ...STOPS_AT_ONCE,
       ],
+      cranking: { seconds: LONGEST_CRANKING, origin: COMMON_PRACTICE },
     },
     tries: triesOf(bench),
     cautions: cautionsOf(bench, ['prime', 'first-start']),
@@ -34,14 +45,22 @@ export function startView(bench: Bench): StartView {
 const counted = (done: number, of: number, word: string) => ({ done, of, words: `${done} of ${of} ${word}` });
 
 function itemsOf(bench: Bench): readonly ReadyItemView[] {
-  return readyItems(bench.engine, factsAt(bench), answersAt(bench)).map(({ entry, ...item }) => {
+  return readyItems(bench.engine, oilFacts(bench), answersAt(bench)).map(({ entry, ...item }) => {
     const given = givenBy(bench, entry);
     return { ...item, ...(given && { given }) };
   });
 }
 
+/** Where the work plan has an act for a valve, its answer counts: it may have been opened again since oil was seen. */
+function oilFacts(bench: Bench): readonly RunningFact[] {
+  const { plan } = workAt(bench);
+  return factsAt(bench).filter(
+    (fact) => fact.kind !== 'oil-seen' || !plan.byId.has(`oil-at-valve@${valveKey(fact.data.valve)}`),
+  );
+}
+
 function oilPlaces(bench: Bench): readonly OilPlaceView[] {
-  const seen = oiledValves(factsAt(bench), answersAt(bench));
+  const seen = oiledValves(oilFacts(bench), answersAt(bench));
   return valvesOf(bench.engine).map((valve) => {
     const key = valveKey(valve);
     const given = givenBy(bench, seen.get(key));

@@ -53,28 +53,25 @@ const HELP: ReadonlyMap<string, Opens> = new Map([
     'rotor-placed',
     'spark-set',
     'leads-placed',
+    'drive-home',
+    'timing-nipped',
+    'spark-again',
+  ].map(helps('start/ignition', 'Cap, rotor and advance')),
+  ...[
     'plugs-counted-again',
     'oil-filled',
     'filter-filled',
     'primed',
     'oil-at-valve',
-    'drive-home',
     'coolant-filled',
     'throttle-returns',
     'roles-told',
     'extinguisher-held',
     'stop-rule-told',
-    'timing-nipped',
-    'started',
-    'pressure-seen',
-    'spark-again',
   ].map(helps('start', 'Ready to start')),
-  ...['followers-turn-running', 'run-in-step', 'run-in-leaks', 'filter-cut', 'head-again'].map(
-    helps('run-in', 'The run-in'),
-  ),
-  ...['compression-found', 'leak-path-found', 'compression-read', 'leakage-read', 'cylinders-compared'].map(
-    helps('tests', 'Compression and leakage'),
-  ),
+  ...['followers-turn-running', 'run-in-leaks', 'filter-cut', 'head-again'].map(helps('run-in', 'The run-in')),
+  ...['compression-found', 'leak-path-found', 'cylinders-compared'].map(helps('tests', 'Compression and leakage')),
+  ...['service-told'].map(helps('service', 'Service by hours and date')),
   ...['signed-off'].map(helps('record', 'Read the record')),
 ]);
 
@@ -102,6 +99,14 @@ export function opensOf(bench: Bench, act: WorkAct): Opens | undefined {
     }
     case 'parts':
       return answers('parts', 'Parts and their places');
+    case 'oil':
+      return answers('start/oil', 'Look for oil at the valves');
+    case 'start':
+      return answers('start/go', 'Start it');
+    case 'run-in':
+      return answers('run-in', 'Run it in by the clock');
+    case 'cylinder-tests':
+      return answers('tests', 'Compression and leakage');
     case undefined:
       return helpOf(bench, act);
   }

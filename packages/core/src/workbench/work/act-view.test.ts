@@ -43,7 +43,7 @@ describe('a figure that an act asks for', () => {
 
 describe('the screen of an act', () => {
   const SCREENS =
-    /^(measure\/[a-z-]+|tighten\/.+|fasteners\/.+|gasket\/.+|valves|parts|fit|order|combination(\/[a-z-]+)?|start|run-in|tests|registers|record)$/;
+    /^(measure\/[a-z-]+|tighten\/.+|fasteners\/.+|gasket\/.+|valves|parts|fit|order|combination(\/[a-z-]+)?|start(\/(oil|ignition|go))?|run-in|tests|service|registers|record)$/;
   it.each(VIEWS)('answers it exactly where its own record finishes it, on %s', (_, bench, acts) => {
     const { plan } = workAt(bench);
     for (const { id, opens } of acts) {

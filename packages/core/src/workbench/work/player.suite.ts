@@ -3,8 +3,9 @@
  * recorded. Everything is invented. One call is one act, however many entries that takes.
  */
 import { jointById, jointsOfHead } from '../../engine/index.js';
-import { answersFor, gasketItems, type PartKind, partsOf, walk } from '../../plan/index.js';
+import { answersFor, gasketItems, type PartKind, partsOf, scheduleOf, walk } from '../../plan/index.js';
 import { proposeMeasured, typedReading } from '../measuring-commands.js';
+import { proposeCompression, proposeGauge, proposeLeakage } from '../running/index.js';
 import { slotsOf } from '../slot-names.js';
 import type { WorkActView, WorkWish } from '../work-views.js';
 import { workBenchView } from './bench-view.js';
@@ -64,6 +65,18 @@ function answer(person: Builder, act: WorkActView): void {
       break;
     case 'valve-again':
       readAgain(person, found.place.valve!);
+      break;
+    case 'oil':
+      person.write({ kind: 'oil-seen', data: { valve: valveOf(person, found.place.valve!), how: 'runs' } });
+      break;
+    case 'start':
+      start(person, found.rule);
+      break;
+    case 'run-in':
+      runIn(person, found.place.id);
+      break;
+    case 'cylinder-tests':
+      testCylinder(person, found.rule, Number(found.place.id));
       break;
     default:
       person.wish(wishFor(person, act));
@@ -197,4 +210,27 @@ function readAgain(person: Builder, key: string): void {
     kind: 'valve-rechecked',
     data: { valve: valveOf(person, key), result: 'good', seen: 'the feeler drags' },
   });
+}
+
+/** It fires and runs at once; the gauge is read as the act after it. */
+function start(person: Builder, rule: string): void {
+  if (rule === 'started') person.write({ kind: 'start-tried', data: { crankedSeconds: 4, outcome: 'runs' } });
+  else person.take(proposeGauge(person.bench, { what: 'oil-pressure', text: '2.4 bar' }));
+}
+
+/** One line of the schedule by the clock, from its beginning to its end. */
+function runIn(person: Builder, line: string): void {
+  const { steps } = scheduleOf(person.engine);
+  const step = steps[Number(line.replace('line-', '')) - 1]!;
+  person.write({ kind: 'run-in-begun', data: { step: step.number } });
+  person.wait((step.seconds ?? 0) / 60);
+  person.write({ kind: 'run-in-stopped', data: { why: 'the step is over' } });
+}
+
+function testCylinder(person: Builder, rule: string, cylinder: number): void {
+  const proposal =
+    rule === 'compression-read'
+      ? proposeCompression(person.bench, { cylinder, text: '10.2 bar', wet: false, strokes: 6 })
+      : proposeLeakage(person.bench, { cylinder, supply: '6.9 bar', held: '6.3 bar', heard: 'crankcase' });
+  person.take(proposal);
 }

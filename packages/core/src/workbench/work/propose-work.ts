@@ -59,6 +59,10 @@ const WHERE = {
   fasteners: 'the fasteners by hole',
   parts: 'the parts and their places',
   'valve-again': 'setting the valves, after two turns',
+  oil: 'ready to start, oil at the valves',
+  start: 'ready to start, the start itself',
+  'run-in': 'the run-in, by its clock',
+  'cylinder-tests': 'compression and leakage',
 } as const;
 
 function draftsOf(bench: Bench, wish: WorkWish): readonly Draft[] {

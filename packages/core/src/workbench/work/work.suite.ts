@@ -1,6 +1,7 @@
 /** A person at the bench for the tests of the work's views: wishes in, entries out, one after the other. */
 import type { Engine } from '../../engine/index.js';
 import { Scribe } from '../bench.suite.js';
+import type { Proposal } from '../propose.js';
 import type { WorkWish } from '../work-views.js';
 import { proposeWork } from './propose-work.js';
 import { workAt } from './work-facts.js';
@@ -26,7 +27,10 @@ export class Builder extends Scribe {
     return proposal.ok ? undefined : proposal.fault;
   }
   wish(wish: WorkWish, by = 'Ada'): void {
-    const proposal = proposeWork(this.bench, wish, { at: this.now(), by });
+    this.take(proposeWork(this.bench, wish, { at: this.now(), by }));
+  }
+  /** Writes what was proposed; a refusal fails the test with its line. */
+  take(proposal: Proposal): void {
     if (!proposal.ok) throw new Error(proposal.fault);
     for (const entry of proposal.value) this.append(entry);
   }
