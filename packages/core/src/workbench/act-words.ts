@@ -74,6 +74,9 @@ const spokenUnits: Readonly<Record<string, string>> = {
   mm: 'millimetres',
 };
 
+/** A unit as it is said. */
+export const spokenUnit = (unit: string): string => spokenUnits[unit] ?? unit;
+
 function dressing(act: Act): string {
   if (act.onThread === undefined) return '';
   return `Thread: ${treatmentWords[act.onThread]}. Under the head: ${treatmentWords[act.underHead ?? 'not-stated']}.`;
@@ -105,7 +108,7 @@ export function actView(joint: Joint, offered: OfferedAct, extra?: { readonly wo
     number,
     unit,
     printed: act.target.text,
-    spoken: `${lead} ${number.replace('+', '')} ${spokenUnits[unit] ?? unit}`.trim(),
+    spoken: `${lead} ${number.replace('+', '')} ${spokenUnit(unit)}`.trim(),
     dressing: dressing(act),
     ...(note !== '' && { note }),
     origin: stageOf(joint, act)?.from.text ?? '',

@@ -163,7 +163,13 @@ export interface WrenchView {
   readonly state: 'none-kept' | 'not-chosen' | 'fits' | 'does-not-fit' | 'unknown';
   readonly words: string;
   /** What to set on the wrench in the hand, in the unit that it reads in. The sheet's figure stays the target. */
-  readonly set?: { readonly number: string; readonly unit: string; readonly working: string };
+  readonly set?: {
+    readonly number: string;
+    readonly unit: string;
+    readonly working: string;
+    /** Absent where it is the sheet's own figure, which is said already. */
+    readonly spoken?: string;
+  };
   /** Said aloud of the wrench in the hand: what a check found, what is not known. */
   readonly warnings: readonly string[];
   readonly notes: readonly string[];

@@ -13,6 +13,7 @@ import {
   refused,
   type Torque,
 } from '../quantity/index.js';
+import { spokenUnit } from './act-words.js';
 import type { Bench } from './bench.js';
 import { readingsOf } from './readings.js';
 import type { WrenchInHand, WrenchLine, WrenchView } from './views.js';
@@ -94,7 +95,9 @@ function inHand(hand: WrenchInHand, aim: Torque, own: Judged, adapter: Adapter |
   const notes = [...(off ? [] : about), ...(age.old ? [] : [age.words]), doubtWords(wrench, aim)];
   if (verdict === 'fits' || verdict === 'range-unknown') {
     const mark = nearestMark(wrench, setting ?? aim);
-    const set = { number: mark.number, unit: wrench.unit, working: workingWords(own, adapter) };
+    const same = Math.abs(mark.value - aim) <= wrench.resolution / 2;
+    const spoken = same ? {} : { spoken: `Set the wrench to ${mark.number} ${spokenUnit(wrench.unit)}` };
+    const set = { number: mark.number, unit: wrench.unit, working: workingWords(own, adapter), ...spoken };
     const unknown = verdict === 'range-unknown';
     const words = unknown ? `${wrench.name}: ${fitWords(wrench, judgement)}. Whether it fits is unknown.` : wrench.name;
     return { state: unknown ? 'unknown' : 'fits', words, set, ...said, notes };

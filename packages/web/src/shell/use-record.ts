@@ -5,10 +5,19 @@ import { say, toneAccepted, toneRefused } from '../bench/index.js';
 import type { OpenJob } from './with-job.js';
 
 export interface Recorder {
-  /** Asks the core, then writes; false when it was refused. `spoken` is shown and said back; `raw` is what was keyed. */
-  readonly record: (command: Command, spoken: string, raw?: string, choices?: ValveChoices) => boolean;
+  /**
+   * Asks the core, then writes; false when it was refused. `spoken` is shown and said back; `raw` is what was keyed;
+   * `instrument` is what the act was done with.
+   */
+  readonly record: (
+    command: Command,
+    spoken: string,
+    raw?: string,
+    choices?: ValveChoices,
+    instrument?: string,
+  ) => boolean;
   /** Writes what the core has proposed already, or shows why it does not. */
-  readonly take: (proposal: Proposal, spoken: string, raw?: string) => boolean;
+  readonly take: (proposal: Proposal, spoken: string, raw?: string, instrument?: string) => boolean;
   readonly strikeOut: (entry: string, reason: string) => boolean;
   /** What was written last, in words, or why it was not. */
   readonly said: string;
@@ -25,13 +34,14 @@ export function useRecord({ store }: OpenJob, bench: Bench): Recorder {
       setAnswer({ said: words, refused: true });
       say(words);
     };
-    const take: Recorder['take'] = (proposal, spoken, raw) => {
+    const take: Recorder['take'] = (proposal, spoken, raw, instrument) => {
       if (!proposal.ok) {
         complain(proposal.fault);
         return false;
       }
       for (const entry of proposal.value) {
-        const written = store.write(raw === undefined ? entry : { ...entry, raw });
+        const beside = { ...(raw !== undefined && { raw }), ...(instrument !== undefined && { instrument }) };
+        const written = store.write({ ...entry, ...beside });
         if (!written.ok) {
           complain(written.fault);
           return false;
@@ -44,7 +54,8 @@ export function useRecord({ store }: OpenJob, bench: Bench): Recorder {
     };
     return {
       take,
-      record: (command, spoken, raw, choices) => take(propose(bench, command, choices), spoken, raw),
+      record: (command, spoken, raw, choices, instrument) =>
+        take(propose(bench, command, choices), spoken, raw, instrument),
       strikeOut: (entry, reason) =>
         take(
           propose(bench, { kind: 'struck-out', data: { entry, reason } }),

@@ -28,6 +28,7 @@ const KINDS: Readonly<Record<InstrumentKind, Usual>> = {
   protractor: { words: 'protractor', measured: 'angle', step: ['0.5', '0.5'] },
   'radius-gauge': { words: 'radius gauges', measured: 'length', step: ['0.25', '0.010'] },
   'ultrasonic-gauge': { words: 'ultrasonic gauge', measured: 'length', step: ['0.1', '0.005'] },
+  'torque-wrench': { words: 'torque wrench', measured: 'torque', step: ['1', '1'] },
 };
 const CHOICES = (Object.keys(KINDS) as InstrumentKind[]).map((kind) => [kind, KINDS[kind].words] as const);
 const UNITS: Readonly<Record<Measured, readonly [string, string]>> = {
@@ -36,6 +37,7 @@ const UNITS: Readonly<Record<Measured, readonly [string, string]>> = {
   mass: ['g', 'g'],
   force: ['N', 'lbf'],
   angle: ['deg', 'deg'],
+  torque: ['N·m', 'lbf·ft'],
 };
 const idOf = (name: string): string =>
   name
@@ -58,6 +60,8 @@ export function KeepGauge({ bench, recorder }: KeepGaugeProps) {
   const [expanded, setExpanded] = useState('');
   const [low, setLow] = useState('');
   const [high, setHigh] = useState('');
+  const [grip, setGrip] = useState('');
+  const [certified, setCertified] = useState('');
   const { measured, words } = KINDS[kind];
   const choose = (next: InstrumentKind) => {
     setKind(next);
@@ -68,6 +72,7 @@ export function KeepGauge({ bench, recorder }: KeepGaugeProps) {
     setUnit(next);
     setStep(KINDS[kind].step[next === UNITS[measured][1] ? 1 : 0]);
   };
+  const lengths = UNITS.length[system];
   const figure = (text: string) => `${text.trim()} ${unit}`;
   const keep = (event: FormEvent) => {
     event.preventDefault();
@@ -82,6 +87,8 @@ export function KeepGauge({ bench, recorder }: KeepGaugeProps) {
       ...(low.trim() !== '' && { low: figure(low) }),
       ...(high.trim() !== '' && { high: figure(high) }),
       ...(expanded.trim() !== '' && { expanded: figure(expanded) }),
+      ...(kind === 'torque-wrench' && grip.trim() !== '' && { gripLength: `${grip.trim()} ${lengths}` }),
+      ...(kind === 'torque-wrench' && certified.trim() !== '' && { certified: certified.trim() }),
     };
     if (recorder.take(proposeInstrument(bench, wish), `Kept: ${called}, ${figure(step)}`)) setName('');
   };
@@ -103,6 +110,23 @@ export function KeepGauge({ bench, recorder }: KeepGaugeProps) {
         />
         <TextField name={`Reads from, ${unit}`} value={low} set={setLow} figure />
         <TextField name={`Reads to, ${unit}`} value={high} set={setHigh} figure />
+        {kind === 'torque-wrench' && (
+          <>
+            <TextField
+              name={`Middle of the grip to the square drive, ${lengths}`}
+              value={grip}
+              set={setGrip}
+              hint="Needed only for an adapter."
+              figure
+            />
+            <TextField
+              name="Day of its certificate"
+              value={certified}
+              set={setCertified}
+              hint="Year-month-day; empty where it has none."
+            />
+          </>
+        )}
         <button type="submit" className="button">
           Keep it
         </button>

@@ -6,6 +6,9 @@ import { AnswerButtons, answerActions, BigTarget, Progress, Reasoned, say, sayAg
 import { useActions } from '../../keys/index.js';
 import { type Recorder, Said } from '../../shell/index.js';
 import { StretchStep } from './stretch-step.js';
+import type { WrenchChoice } from './use-wrench.js';
+import { ChooseWrench } from './wrench-choice.js';
+import { WrenchSet } from './wrench-set.js';
 
 interface ActStepProps {
   readonly view: TightenView;
@@ -15,16 +18,22 @@ interface ActStepProps {
   readonly recorder: Recorder;
   /** Tells that a hand is at work here, so that a later pause can be noticed. */
   readonly begin: () => void;
+  readonly wrench: WrenchChoice;
+  /** Where gauges and wrenches are kept. */
+  readonly gauges: string;
 }
 
 /** One fastener, one target, one answer. */
-export function ActStep({ view, act, joint, bench, recorder, begin }: ActStepProps) {
-  useEffect(() => say(act.spoken), [act.spoken]);
+export function ActStep({ view, act, joint, bench, recorder, begin, wrench, gauges }: ActStepProps) {
+  const spoken = [act.spoken, view.wrench?.set?.spoken].filter((words) => words !== undefined).join('. ');
+  useEffect(() => say(spoken), [spoken]);
+  const inHand = view.wrench?.kept.find((one) => one.chosen)?.id;
   const give = (answer: { readonly id: string; readonly label: string }) => {
     begin();
     const { stage, hole, instance, round, printed } = act;
     const data = { joint: joint.id, stage, hole, instance, round, target: printed, seen: answer.id as Seen };
-    recorder.record({ kind: 'act-done', data }, `${hole === 'all' ? 'Joint' : `Hole ${hole}`}: ${answer.label}`);
+    const said = `${hole === 'all' ? 'Joint' : `Hole ${hole}`}: ${answer.label}`;
+    recorder.record({ kind: 'act-done', data }, said, undefined, undefined, inHand);
   };
   const actions = answerActions(act.answers, give);
   const run = useActions([
@@ -36,6 +45,7 @@ export function ActStep({ view, act, joint, bench, recorder, begin }: ActStepPro
       <Progress {...view.progress} />
       <section className="step" aria-live="polite" data-hole={act.hole} data-stage={act.stage}>
         <BigTarget name={act.lead} text={`${act.number} ${act.unit}`.trim()} />
+        {view.wrench && <WrenchSet wrench={view.wrench} />}
         {act.note && <p>{act.note}</p>}
       </section>
       {act.reading ? (
@@ -44,6 +54,14 @@ export function ActStep({ view, act, joint, bench, recorder, begin }: ActStepPro
         <AnswerButtons answers={act.answers} actions={actions} run={run} />
       )}
       <Said recorder={recorder} />
+      {view.wrench && (
+        <ChooseWrench
+          wrench={view.wrench}
+          choice={wrench}
+          gauges={gauges}
+          {...(joint.wrench !== undefined && { asked: joint.wrench })}
+        />
+      )}
       {view.hindrances.map((open) => (
         <p key={open.code} className="still-open">
           Still open: {open.words}

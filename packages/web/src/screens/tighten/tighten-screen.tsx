@@ -9,6 +9,7 @@ import { ActStep } from './act-step.js';
 import { ComeBack } from './come-back.js';
 import { DoneActs } from './done-acts.js';
 import { LookForMark } from './look-for-mark.js';
+import { useWrench } from './use-wrench.js';
 
 export function TightenScreen({ job, joint }: { readonly job: string; readonly joint: string }) {
   return <WithJob job={job}>{(open) => <Tighten open={open} jointId={joint} />}</WithJob>;
@@ -22,7 +23,8 @@ function Tighten({ open, jointId }: { readonly open: OpenJob; readonly jointId: 
   const joint = jointById(open.engine, jointId);
   const engine = `/engine/${open.job}`;
   const on = useWayOn(open.job, `tighten/${jointId}`, { to: engine, toWords: 'Back to the engine' });
-  const view = tightenView(bench, jointId, away.reason, usePlan());
+  const wrench = useWrench(`${open.job}/${jointId}`);
+  const view = tightenView(bench, jointId, away.reason, usePlan(), wrench.hand);
   if (!view || !joint) return <h1>This engine has no joint “{jointId}”</h1>;
   const { current, place, look, resume } = view;
   const part = current?.hole ?? place?.hole ?? look?.hole;
@@ -64,6 +66,8 @@ function Tighten({ open, jointId }: { readonly open: OpenJob; readonly jointId: 
                   bench={bench}
                   recorder={recorder}
                   begin={away.back}
+                  wrench={wrench}
+                  gauges={`${engine}/measure`}
                 />
               )}
               {view.finished && (
