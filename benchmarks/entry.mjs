@@ -22,8 +22,9 @@ const SLOWER = 4;
 /** The longest sheet is keyed at full speed, one of six readings a place throttled. The first readings warm the page up. */
 const KEYED = ['cylinder-bore', 'valve-guide'];
 const WARM = 12;
-/** Longer than any frame and than the sending after it, so that each key is seen alone [ms]. */
-const APART = 60;
+/** As a hand holds a key, and then longer than any frame and than the sending after it, so that each key is seen alone [ms]. */
+const HELD = 50;
+const APART = 30;
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 if (!existsSync(join(root, 'packages', 'web', 'dist-site', 'index.html'))) {
@@ -86,10 +87,10 @@ async function onSheet(page, devtools, feature, rate) {
     for (const { slot, shown } of sheet) {
       await page.locator(`[data-slot="${slot}"]`).waitFor();
       for (const digit of shown) {
-        await page.keyboard.press(digit);
+        await page.keyboard.press(digit, { delay: HELD });
         await page.waitForTimeout(APART);
       }
-      await page.keyboard.press('Enter');
+      await page.keyboard.press('Enter', { delay: HELD });
       await page.waitForTimeout(2 * APART);
     }
   });

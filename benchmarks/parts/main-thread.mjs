@@ -4,6 +4,8 @@
  */
 const CATEGORIES = ['toplevel', 'blink.user_timing'];
 const TASK = 'ThreadControllerImpl::RunTask';
+/** Where the keys come in. */
+const INPUT = 'main_thread_event_queue.cc';
 /** What the compositor asks the main thread for: script of the frame, style, layout, paint and handing over. */
 const FRAME = 'ScheduledActionSendBeginMainFrame';
 
@@ -24,22 +26,24 @@ export async function traced(devtools, work) {
   return events;
 }
 
-/** Runs in the page: marks each key as it comes. The mark is all that measuring adds to the work. */
+/** Runs in the page: names each key as it is let go, when its frame has been shown. So measuring adds nothing to the work. */
 export function markKeys() {
-  window.addEventListener('keydown', ({ key }) => performance.mark(key === 'Enter' ? 'entry keyed' : 'digit keyed'), {
-    capture: true,
-  });
+  window.addEventListener('keyup', ({ key }) => performance.mark(key === 'Enter' ? 'entry keyed' : 'digit keyed'));
 }
 
-/** For each mark of that name: milliseconds that the main thread worked until its frame was handed over. */
+/**
+ * For each key of that name: milliseconds that the main thread worked from its going down until its frame was handed over. On a busy
+ * machine a key may be let go before that; its letting go counts then as well.
+ */
 export function workUntilFrame(events, name) {
-  const marks = events.filter((one) => one.cat.includes('user_timing') && one.name === name);
-  const tasks = events.filter((one) => one.ph === 'X' && one.name === TASK).sort((a, b) => a.ts - b.ts);
-  return marks.map((mark) => {
-    const from = tasks.findIndex((one) => one.tid === mark.tid && one.ts + one.dur > mark.ts);
-    const until = tasks.findIndex((one, at) => at > from && one.tid === mark.tid && one.args.src_func === FRAME);
+  const marks = events.filter((one) => one.cat.includes('user_timing')).sort((a, b) => a.ts - b.ts);
+  const all = events.filter((one) => one.ph === 'X' && one.name === TASK).sort((a, b) => a.ts - b.ts);
+  return marks.flatMap((mark, at) => {
+    if (mark.name !== name || at === 0) return [];
+    const tasks = all.filter((one) => one.tid === mark.tid && one.ts > marks[at - 1].ts);
+    const from = tasks.findIndex((one) => one.args.src_file?.endsWith(INPUT));
+    const until = tasks.findIndex((one, rank) => rank > from && one.args.src_func === FRAME);
     if (from < 0 || until < 0) throw new Error(`no frame after ${name}`);
-    const between = tasks.slice(from, until + 1).filter((one) => one.tid === mark.tid);
-    return between.reduce((sum, one) => sum + one.tdur, 0) / 1000;
+    return [tasks.slice(from, until + 1).reduce((sum, one) => sum + one.tdur, 0) / 1000];
   });
 }

@@ -69,7 +69,9 @@ function grown(before: RecordState, entries: readonly LogEntry[], engine: Engine
   if (added.some(({ reading }) => reading.understood && REACHES_BACK.has(reading.known.kind))) return undefined;
   if (added.length > 0 && before.entries.some((one) => waitsFor(one, added))) return undefined;
   // An entry that a server has confirmed since is the same entry with its place in the server's order.
-  const kept = before.entries.map((one, at) => (one.entry === entries[at] ? one : { ...one, entry: entries[at]! }));
+  const kept = before.entries.every((one, at) => one.entry === entries[at])
+    ? before.entries
+    : before.entries.map((one, at) => (one.entry === entries[at] ? one : { ...one, entry: entries[at]! }));
   const byId = new Map(added.map((one) => [one.entry.id, one]));
   return {
     ...(engine && { engine }),

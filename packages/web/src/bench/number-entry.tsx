@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import type { Action } from '../keys/index.js';
-import { notABounce, useSteady } from '../keys/index.js';
+import { afterFrame, notABounce, useSteady } from '../keys/index.js';
 import { ActButton } from './act-button.js';
 import { complaintWords } from './complaint-words.js';
 import { heardNumber } from './heard-number.js';
@@ -135,6 +135,12 @@ export function NumberEntry({
     event.preventDefault();
     if (!event.repeat) guarded();
   };
+  const onPress = useSteady(press);
+  const lookAhead = useSteady((shown: string) => void rules.check?.(shown));
+  // What is keyed so far is judged once the digit is seen; the core keeps its answer, and Record finds it ready.
+  useEffect(() => {
+    if (hasDigits(buffer)) return afterFrame(() => lookAhead(shownNumber(buffer)));
+  }, [buffer, lookAhead]);
   const onText = useSteady((text: string) => typed(rawFrom(text, buffer)));
   const onKeyed = useSteady(onKey);
   // The field keeps its text itself: a controlled one is told its name anew with every key, which costs more than all else.
@@ -183,7 +189,7 @@ export function NumberEntry({
       ) : (
         <>
           {spoken && <SayIt words="Say the figure" heard={hear} />}
-          {pad && <Keypad press={press} sign={sign} />}
+          {pad && <Keypad press={onPress} sign={sign} />}
           <ActButton action={recordAction} run={guarded} />
           {pad && (
             <button

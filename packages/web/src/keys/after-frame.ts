@@ -19,12 +19,15 @@ export function afterFrame(run: () => void): () => void {
 
 function nextBatch(): Set<() => void> {
   const batch = new Set<() => void>();
-  let timer = window.setTimeout(go, NO_FRAME);
+  let timer: number | undefined;
   const frame = requestAnimationFrame(() => {
     close();
     window.clearTimeout(timer);
     timer = window.setTimeout(go);
   });
+  // A page in sight draws its frame; the clock is only there for one that is not, or is put away meanwhile.
+  if (document.hidden) timer = window.setTimeout(go, NO_FRAME);
+  else document.addEventListener('visibilitychange', go, { once: true });
   /** What comes now is about a later frame. */
   function close(): void {
     if (open === batch) open = undefined;
@@ -32,8 +35,10 @@ function nextBatch(): Set<() => void> {
   function go(): void {
     close();
     cancelAnimationFrame(frame);
+    window.clearTimeout(timer);
+    document.removeEventListener('visibilitychange', go);
     // Each by itself: one that fails does not keep the others, as the sending of what was written, from running.
-    for (const once of batch) queueMicrotask(() => batch.has(once) && once());
+    for (const once of batch) queueMicrotask(() => batch.delete(once) && once());
   }
   return batch;
 }

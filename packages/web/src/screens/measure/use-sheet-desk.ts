@@ -3,6 +3,7 @@ import {
   gateQuestion,
   judgeKeyed,
   type NumberGate,
+  type Proposal,
   proposeMeasured,
   type WorksheetView,
   worksheetView,
@@ -101,16 +102,35 @@ function keyingAt(
   const slot = view.current;
   const keying = view.instrument ? { instrument: view.instrument.id } : {};
   const judge = (text: string) => (slot ? judgeKeyed(bench, slot, text, keying) : ({ level: 'fine' } as const));
+  const propose = (at: string, text: string, source: 'keyed' | 'gauge', gate: NumberGate) => {
+    // The field has put the gate's question to the person; recording means that it was answered with yes.
+    const question = gateQuestion(text, gate);
+    return proposeMeasured(bench, {
+      slot: at,
+      text,
+      source,
+      repeat,
+      ...keying,
+      ...(question && { answered: [question] }),
+    });
+  };
+  /** Made while the hand is still on its way to Enter. */
+  let ready: { readonly text: string; readonly proposal: Proposal } | undefined;
   return {
-    check: (shown) => judge(`${shown} ${view.unit}`),
+    check: (shown) => {
+      const text = `${shown} ${view.unit}`;
+      const gate = judge(text);
+      if (slot !== undefined && gate.level === 'fine' && ready?.text !== text)
+        ready = { text, proposal: propose(slot, text, 'keyed', gate) };
+      return gate;
+    },
     record: (raw, shown, mode) => {
       if (slot === undefined) return;
       const text = `${shown} ${view.unit}`;
-      // The field has put the gate's question to the person; recording means that it was answered with yes.
-      const question = gateQuestion(text, judge(text));
       const source = mode === 'gauge' ? 'gauge' : 'keyed';
-      const wish = { slot, text, source, repeat, ...keying, ...(question && { answered: [question] }) } as const;
-      if (recorder.take(proposeMeasured(bench, wish), text, raw)) taken(slot);
+      const made =
+        source === 'keyed' && ready?.text === text ? ready.proposal : propose(slot, text, source, judge(text));
+      if (recorder.take(made, text, raw)) taken(slot);
     },
   };
 }
