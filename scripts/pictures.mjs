@@ -1,6 +1,11 @@
-/** Copies the pictures that README shows from the last run of the browser tests to docs/pictures. */
+/** Has the browser tests make their pictures, in `test-results/`, and copies those that README shows to docs/pictures. */
 import { copyFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { inRoot } from './parts/root.mjs';
+import { runPackaged } from './parts/run.mjs';
+
+const env = { ...process.env, GUDGEON_PICTURES: 'yes' };
+const { code } = await runPackaged('vitest', 'vitest', ['run', '--project', 'browser'], { env });
+if (code !== 0) process.exit(code);
 
 const wanted = [...readFileSync(inRoot('README.md'), 'utf8').matchAll(/docs\/pictures\/([\w-]+\.png)/g)].map(
   ([, name]) => name,

@@ -8,6 +8,7 @@ import {
   expectQuiet,
   laptop,
   openBench,
+  pastBounce,
   phone,
   picture,
 } from './harness.js';
@@ -20,8 +21,6 @@ beforeAll(async () => {
 });
 afterAll(() => bench.close());
 
-/** A bounce of the hand is refused for 400 ms. */
-const BETWEEN = 420;
 const sizes = [
   ['phone', phone],
   ['laptop', laptop],
@@ -30,7 +29,7 @@ const sizes = [
 /** Keys a number into the armed field and records it by Enter, as a person or a gauge that types does. */
 async function key(page: Page, number: string): Promise<void> {
   await page.locator('[data-armed]').waitFor();
-  await page.waitForTimeout(BETWEEN);
+  await pastBounce(page);
   await page.keyboard.type(number);
   await page.keyboard.press('Enter');
 }
@@ -120,13 +119,13 @@ describe('degreeing a cam', () => {
     expect(controls.filter(({ name }) => name.startsWith('key')).length).toBeGreaterThanOrEqual(12);
     for (const { name, width, height } of controls) expect(Math.min(width, height), name).toBeGreaterThanOrEqual(96);
     for (const digit of '60') await page.locator(`.key[data-key="${digit}"]`).tap();
-    await page.waitForTimeout(BETWEEN);
+    await pastBounce(page);
     await page.getByRole('button', { name: /^Next: lift/ }).tap();
     await asked(page, 'lift');
     expect(await page.locator('.several-keyed').textContent()).toContain('wheel 60 deg');
     await picture(page, 'turning-pad-phone');
     for (const digit of ['3', 'decimal point', '1']) await page.locator(`.key[data-key="${digit}"]`).tap();
-    await page.waitForTimeout(BETWEEN);
+    await pastBounce(page);
     await page.getByRole('button', { name: /^Record/ }).tap();
     await expect.poll(() => page.locator('[data-lobe-words]').textContent()).toMatch(/^1 reading\./);
     expectQuiet(device);
@@ -144,7 +143,7 @@ describe('degreeing a cam', () => {
     expect(await page.locator('[data-armed]').inputValue()).toBe('72');
     await page.keyboard.press('Enter');
     await asked(page, 'lift');
-    await page.waitForTimeout(BETWEEN);
+    await pastBounce(page);
     await page.keyboard.type('5.02mm');
     await asked(page, 'wheel');
     await expect.poll(() => page.locator('[data-lobe-words]').textContent()).toMatch(/^1 reading\./);

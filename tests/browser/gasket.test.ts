@@ -7,10 +7,11 @@ import {
   expectQuiet,
   laptop,
   openBench,
+  pastBounce,
   phone,
   picture,
 } from './harness.js';
-import { afterBounce, beginAt, pedal, standSmallEngine } from './small-engine.js';
+import { beginAt, pedal, standSmallEngine } from './small-engine.js';
 
 let bench: Bench;
 beforeAll(async () => {
@@ -68,7 +69,7 @@ describe('checking a gasket', () => {
     await page.getByRole('button', { name: 'water port water-1' }).tap();
     await page.getByRole('heading', { name: 'water port water-1' }).waitFor();
     await page.locator('[data-bench-control="bad"]').tap();
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     await page.getByRole('button', { name: /water-1.*Covered or overhanging/ }).waitFor();
     await page.goto(`${engine}/tighten/head`);
     await page.getByRole('button', { name: 'Read. Begin' }).tap();

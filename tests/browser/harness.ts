@@ -16,6 +16,8 @@ const pictures = join(root, 'test-results');
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 export const phone = { width: 360, height: 640 } as const;
+/** Longer than the 400 ms in which a second identical action is taken for a bounce of hand or pedal [ms]. */
+export const afterBounce = 450;
 export const laptop = { width: 1280, height: 720 } as const;
 export type Size = { readonly width: number; readonly height: number };
 
@@ -144,6 +146,7 @@ async function openDevice(browser: Browser, address: string, size: Size, options
       (settings) => localStorage.setItem('gudgeon.settings', settings),
       JSON.stringify(options.settings),
     );
+  await context.addInitScript(clockThatRunsAhead);
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on('console', (message) => {
@@ -153,8 +156,29 @@ async function openDevice(browser: Browser, address: string, size: Size, options
   return { page, context, complaints };
 }
 
-/** Saves what the screen looks like to `test-results/`, to be looked at by a person. */
+/** Runs in the page: its steady clock can be put forward, so that no test sits out what a hand would wait. */
+function clockThatRunsAhead(): void {
+  const real = performance.now.bind(performance);
+  let ahead = 0;
+  performance.now = () => real() + ahead;
+  Object.assign(globalThis, {
+    runAhead: (milliseconds: number) => {
+      ahead += milliseconds;
+    },
+  });
+}
+
+/** Lets the time of a bounce pass on the page's own clock, and what was done before stand on the screen. */
+export async function pastBounce(page: Page): Promise<void> {
+  await page.evaluate((time) => {
+    (globalThis as unknown as { runAhead: (milliseconds: number) => void }).runAhead(time);
+    return new Promise<void>((drawn) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(drawn))));
+  }, afterBounce);
+}
+
+/** Saves what the screen looks like to `test-results/`, to be looked at by a person; `npm run pictures` asks for it. */
 export async function picture(page: Page, name: string, whole = false): Promise<void> {
+  if (process.env.GUDGEON_PICTURES === undefined) return;
   mkdirSync(pictures, { recursive: true });
   await page.screenshot({ path: join(pictures, `${name}.png`), fullPage: whole });
 }
@@ -162,12 +186,17 @@ export async function picture(page: Page, name: string, whole = false): Promise<
 /** Every rule of axe, with the 7:1 contrast of WCAG 1.4.6 as well. Returns one line a violation. */
 export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
   // The content policy refuses script elements, so the checker comes in by evaluation.
-  await page.evaluate(axeSource);
+  if (await page.evaluate(() => !('axe' in globalThis))) await page.evaluate(axeSource);
   return page.evaluate(async () => {
     const axe = (globalThis as unknown as { axe: typeof import('axe-core') }).axe;
     const { violations } = await axe.run(document, {
       resultTypes: ['violations'],
-      rules: { 'color-contrast-enhanced': { enabled: true }, 'target-size': { enabled: true } },
+      rules: {
+        'color-contrast-enhanced': { enabled: true },
+        // Asks 4.5:1 and 3:1 of the same letters of which the rule above asks 7:1 and 4.5:1.
+        'color-contrast': { enabled: false },
+        'target-size': { enabled: true },
+      },
     });
     return violations.flatMap((v) =>
       v.nodes.map((n) => `${v.id}: ${n.target.join(' ')} (${n.failureSummary ?? v.help})`),

@@ -4,6 +4,7 @@ import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   accessibilityFaults,
+  afterBounce,
   type Bench,
   expectFits,
   expectQuiet,
@@ -150,8 +151,8 @@ describe('a worksheet at the bench', () => {
       expect(await slotNow()).toBe(slot);
       expect(await field.inputValue()).toBe(keyed);
       while ((await field.inputValue()) !== '') await page.keyboard.press('Backspace');
-      // Longer than a bounce of the hand.
-      await page.waitForTimeout(420);
+      // By the real clock, here and in this place alone: longer than a bounce of the hand.
+      await page.waitForTimeout(afterBounce);
     }
     expect(noted.length).toBeGreaterThan(12);
     expect(complaints).toBeGreaterThan(10);

@@ -8,6 +8,7 @@ import {
   expectQuiet,
   laptop,
   openBench,
+  pastBounce,
   phone,
   picture,
 } from './harness.js';
@@ -21,8 +22,6 @@ afterAll(() => bench.close());
 
 /** The invented V8 is bored 98.600 to 98.618 mm when new; its wear limit is 0.15 mm more. */
 const READINGS_OF_A_V8 = 48;
-/** The same act again within 400 ms, with nothing keyed between, is a bounce of the hand. */
-const BETWEEN = 420;
 
 const armed = (page: Page) => page.locator('[data-slot]').getAttribute('data-slot');
 /**
@@ -99,7 +98,7 @@ describe('measuring an engine', () => {
     await page.goto(`${engine}/measure/cylinder-bore`);
     await page.getByRole('heading', { name: 'Before you begin' }).waitFor();
     await page.keyboard.press('Enter');
-    await page.waitForTimeout(BETWEEN);
+    await pastBounce(page);
     const order = await page
       .locator('[data-cell]')
       .evaluateAll((cells) => cells.map((one) => one.getAttribute('data-cell')));
@@ -175,7 +174,7 @@ describe('measuring an engine', () => {
     await page.goto(`${engine}/measure/cylinder-bore`);
     await page.getByRole('button', { name: 'Read. Begin' }).click();
     await page.getByText('4 places, old bore gauge').waitFor();
-    await page.waitForTimeout(BETWEEN);
+    await pastBounce(page);
     await key(page, '3.8821');
     await cell(page, '1/top-thrust').click();
     await page.getByText('Read by Ada', { exact: false }).waitFor();
@@ -225,10 +224,10 @@ describe('measuring an engine', () => {
     await page.goto(`${engine}/measure/cylinder-bore`);
     await page.getByRole('button', { name: 'Read. Begin' }).click();
     await page.getByRole('button', { name: 'Gauge types' }).click();
-    await page.waitForTimeout(BETWEEN);
+    await pastBounce(page);
     await page.keyboard.insertText('98.612');
     await page.locator('[data-slot="cylinder-bore/1/top-axial"]').waitFor();
-    await page.waitForTimeout(BETWEEN);
+    await pastBounce(page);
     await page.keyboard.type('98.613');
     await page.keyboard.press('Tab');
     await page.locator('[data-slot="cylinder-bore/1/middle-thrust"]').waitFor();
@@ -266,7 +265,7 @@ describe('measuring an engine', () => {
     const engine = await standSheet(page, engines.v8);
     await page.goto(`${engine}/measure/crank-end-float`);
     await page.getByRole('button', { name: 'Read. Begin' }).click();
-    await page.waitForTimeout(BETWEEN);
+    await pastBounce(page);
     await page.keyboard.type('0.15');
     await page.keyboard.press('Enter');
     await page.getByText('all read').waitFor();

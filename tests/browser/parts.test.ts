@@ -7,10 +7,11 @@ import {
   expectQuiet,
   laptop,
   openBench,
+  pastBounce,
   phone,
   picture,
 } from './harness.js';
-import { afterBounce, pedal } from './small-engine.js';
+import { pedal } from './small-engine.js';
 import { engines, openBegun, standSheet } from './stand.js';
 
 let bench: Bench;
@@ -94,7 +95,7 @@ describe('parts back to their places', () => {
     const { page } = device;
     const engine = await standSheet(page, engines.six);
     await openBegun(page, `${engine}/parts`);
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     await page.getByText('0 of 12 lifters tagged as found').waitFor();
     await look(page, 'parts-tag-laptop');
     await pedal(page, 12);
@@ -124,15 +125,15 @@ describe('parts back to their places', () => {
     await look(page, 'parts-tag-phone');
     await page.getByRole('button', { name: 'paint mark to the front' }).tap();
     await page.locator('[data-bench-control="used"]').tap();
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     expect(await placeNow(page)).toBe('cylinder 1 exhaust');
     await page.locator('[data-bench-control="not-again"]').tap();
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     await page.getByRole('button', { name: 'Fit', exact: true }).tap();
     await page.locator('.tag-words', { hasText: 'this face to the front: paint mark' }).waitFor();
     await page.getByRole('button', { name: 'engine oil' }).tap();
     await page.locator('[data-bench-control="own"]').tap();
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     await page.locator('.tag-words', { hasText: 'the old one is not to be used again' }).waitFor();
     expect(await page.locator('[data-bench-control="own"]').count()).toBe(0);
     await look(page, 'parts-new-only-phone');

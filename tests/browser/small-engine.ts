@@ -1,5 +1,6 @@
 /** An invented single-cylinder engine with one head of four bolts: every kind of step, few of each. */
 import type { Page } from 'playwright-core';
+import { pastBounce } from './harness.js';
 
 export const smallSheet = `gudgeon: 1
 name: Withy single, bench test
@@ -64,14 +65,11 @@ export async function standSmallEngine(page: Page, sheet: string = smallSheet): 
   return new URL(page.url()).pathname;
 }
 
-/** Longer than the time in which a second identical action is taken for a bounce [ms]. */
-export const afterBounce = 450;
-
 /** Presses a key once for each step, as a pedal does, and waits until the step has moved on. */
 export async function pedal(page: Page, times: number): Promise<void> {
   for (let i = 0; i < times; i++) {
     await page.keyboard.press('Enter');
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
   }
 }
 

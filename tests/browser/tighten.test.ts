@@ -8,10 +8,11 @@ import {
   expectQuiet,
   laptop,
   openBench,
+  pastBounce,
   phone,
   picture,
 } from './harness.js';
-import { afterBounce, beginAt, pedal, placeHeadBolts, standSmallEngine } from './small-engine.js';
+import { beginAt, pedal, placeHeadBolts, standSmallEngine } from './small-engine.js';
 
 let bench: Bench;
 beforeAll(async () => {
@@ -170,13 +171,13 @@ describe('tightening a head', () => {
     await page.keyboard.press('Enter');
     await page.getByText('0.16 mm: Went too far').waitFor();
     await page.locator('[data-bench-control="read-again"]').tap();
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     await page.locator('[data-armed]').focus();
     await page.keyboard.type('0.12');
     await page.keyboard.press('Enter');
     await page.getByText('0.12 mm: Within').waitFor();
     await page.locator('[data-bench-control="record-reading"]').tap();
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     expect(await now(page)).toBe('2/2');
   });
 

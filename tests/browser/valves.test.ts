@@ -8,10 +8,11 @@ import {
   expectQuiet,
   laptop,
   openBench,
+  pastBounce,
   phone,
   picture,
 } from './harness.js';
-import { afterBounce, pedal, smallSheet, standSmallEngine } from './small-engine.js';
+import { pedal, smallSheet, standSmallEngine } from './small-engine.js';
 import { engines, openBegun, standSheet } from './stand.js';
 
 let bench: Bench;
@@ -32,7 +33,7 @@ const valveNow = (page: Page) => page.locator('[data-valve]').getAttribute('data
 async function key(page: Page, text: string): Promise<void> {
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
-  await page.waitForTimeout(afterBounce);
+  await pastBounce(page);
 }
 
 /** A phone shows what is asked first, and the number keys after a press. */
@@ -71,7 +72,7 @@ describe('setting the valves of the demonstration V8', () => {
       const { page } = device;
       const engine = await standSheet(page, engines.v8);
       await openBegun(page, `${engine}/valves`);
-      await page.waitForTimeout(afterBounce);
+      await pastBounce(page);
       expect(await stopNow(page)).toBe('0');
       await page.getByText('Cylinder 1 is at its firing dead centre').waitFor();
       await page.getByText('The valves of cylinder 6 rock').waitFor();
@@ -117,13 +118,13 @@ describe('setting the valves of the demonstration V8', () => {
       await page.locator('[data-bench-control="arrived"]').tap();
       for (let i = 0; i < 8; i++) {
         await page.locator('[data-bench-control="set"]').tap();
-        await page.waitForTimeout(afterBounce);
+        await pastBounce(page);
       }
     }
     await page.locator('[data-bench-control="arrived"]').tap();
     const wrong = await valveNow(page);
     await page.locator('[data-bench-control="bad"]').tap();
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     expect(await page.locator('[data-phase]').getAttribute('data-phase')).toBe('set');
     await page.locator('[data-bench-control="arrived"]').tap();
     expect(await valveNow(page)).toBe(wrong);
@@ -160,7 +161,7 @@ describe('setting the valves of the demonstration V8', () => {
     const { page } = await bench.device(laptop);
     const engine = await standSheet(page, engines.v8);
     await openBegun(page, `${engine}/valves`);
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     await pedal(page, 9);
     const drawn = () => page.locator('.drawing-svg').innerHTML();
     const at = await drawn();
@@ -199,7 +200,7 @@ describe('setting the valves of the demonstration V8', () => {
     const { page } = await bench.device(phone);
     const engine = await standSheet(page, engines.v8);
     await openBegun(page, `${engine}/valves`);
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     await pedal(page, 6);
     await page.getByText('All entries saved').waitFor();
     await page.reload();
@@ -281,7 +282,7 @@ describe('one valve at a time', () => {
       .waitFor();
     await look(page, `valves-neighbour-${name}`);
     const first = await valveNow(page);
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     await pedal(page, 1);
     expect(await valveNow(page)).not.toBe(first);
     await page.goto(`${engine}/record`);
@@ -313,7 +314,7 @@ describe('mechanical lash', () => {
       const { page } = device;
       const engine = await standSheet(page, engines.six);
       await openBegun(page, `${engine}/valves`);
-      await page.waitForTimeout(afterBounce);
+      await pastBounce(page);
       await pedal(page, 1);
       const first = await valveNow(page);
       expect(await page.locator('[data-current-number]').first().textContent()).toMatch(
@@ -346,7 +347,7 @@ describe('mechanical lash', () => {
     const { page } = await bench.device(laptop);
     const engine = await standSheet(page, engines.six);
     await openBegun(page, `${engine}/valves`);
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     for (let i = 0; i < 40; i++) {
       const phase = page.locator('[data-phase]');
       if ((await phase.count()) > 0) {
@@ -387,7 +388,7 @@ describe('shims', () => {
       const { page } = device;
       const engine = await standSheet(page, engines.four);
       await openBegun(page, `${engine}/valves`);
-      await page.waitForTimeout(afterBounce);
+      await pastBounce(page);
       await page.getByText('0 of 16 measured').waitFor();
       await look(page, `valves-shim-turn-${name}`);
       let measured = 0;
@@ -417,7 +418,7 @@ describe('shims', () => {
       await look(page, `valves-shim-spares-${name}`);
       await page.getByRole('button', { name: 'No more spares' }).click();
       await page.getByRole('button', { name: 'Stop by stop' }).click();
-      await page.waitForTimeout(afterBounce);
+      await pastBounce(page);
       await pedal(page, 1);
       expect(await page.locator('[data-current-number]').first().textContent()).toMatch(/^2\.\d+ mm$/);
       await look(page, `valves-shim-set-${name}`);
@@ -454,7 +455,7 @@ describe('a sheet without firing order and with hot gaps only', () => {
     await page.getByText('exhaust valve of cylinder 1 just begins to open').first().waitFor();
     expect(await page.locator('[data-current-number]').first().textContent()).toBe('0.25 mm');
     await page.getByRole('button', { name: 'cold (no figure)' }).click();
-    await page.waitForTimeout(afterBounce);
+    await pastBounce(page);
     await toTheKeys(page);
     await key(page, '0.30');
     await page.locator('[data-verdict="no-data"]').waitFor();
