@@ -16,6 +16,7 @@ export default defineConfig({
           // Every test makes what it changes, so a worker need not load each module anew for each file: half of the work was that.
           pool: 'threads',
           isolate: false,
+          maxWorkers: '100%',
           testTimeout: 30_000,
         },
       },

@@ -11,11 +11,18 @@ import { tally } from './parts/tally.mjs';
 
 const outcomes = [];
 
-await check('build', () => run(process.execPath, [inRoot('scripts', 'build.mjs')]));
-await check('types of the tests', typesOfTests);
-await check('format and lint', formatAndLint);
-await check('who imports whom', () => run(process.execPath, [inRoot('scripts', 'arrows.mjs')]));
-await check('generated docs', () => run(process.execPath, [inRoot('scripts', 'docs.mjs'), '--check']));
+// What reads sources only goes beside the build, which keeps one processor busy.
+await Promise.all([
+  (async () => {
+    await check('format and lint', formatAndLint);
+    await check('who imports whom', () => ownScript('arrows.mjs'));
+  })(),
+  (async () => {
+    await check('build', () => ownScript('build.mjs'));
+    await check('types of the tests', typesOfTests);
+    await check('generated docs', () => ownScript('docs.mjs', '--check'));
+  })(),
+]);
 outcomes.push(...(await vitest()));
 
 const { passed, failed, problems } = tally(outcomes);
@@ -23,10 +30,16 @@ for (const problem of problems) console.error(`failed: ${problem}`);
 console.log(`${passed} passed, ${failed} failed`);
 process.exit(failed === 0 && passed > 0 ? 0 : 1);
 
+/** What a check has to say comes once it has ended, so that two beside each other do not talk at once. */
 async function check(name, work) {
-  console.log(`\n== ${name}`);
-  const { code } = await work();
+  const { code, words } = await work();
+  console.log(`\n== ${name}\n${words.trimEnd()}`);
   outcomes.push({ name, passed: code === 0 ? 1 : 0, failed: code === 0 ? 0 : 1 });
+}
+
+async function ownScript(name, ...args) {
+  const { code, output } = await run(process.execPath, [inRoot('scripts', name), ...args], { quiet: true });
+  return { code, words: output };
 }
 
 async function typesOfTests() {
@@ -36,16 +49,14 @@ async function typesOfTests() {
   const lines = output.split('\n').filter((line) => line.trim() !== '');
   const isFile = (line) => /^(\/|[A-Za-z]:).*\.(ts|tsx|mts|cts|json)$/.test(line);
   const tests = lines.filter((line) => isFile(line) && /\.test\.tsx?$/.test(line)).length;
-  for (const line of lines.filter((line) => !isFile(line))) console.log(line);
-  console.log(`${tests} test files`);
-  return { code: tests > 0 ? code : 1 };
+  const words = [...lines.filter((line) => !isFile(line)), `${tests} test files`].join('\n');
+  return { code: tests > 0 ? code : 1, words };
 }
 
 async function formatAndLint() {
   const { code, output } = await runPackaged('@biomejs/biome', 'biome', ['check', '.'], { quiet: true });
-  console.log(output.trimEnd());
   const files = Number(output.match(/Checked (\d+) files?/)?.[1] ?? 0);
-  return { code: files > 0 ? code : 1 };
+  return { code: files > 0 ? code : 1, words: output };
 }
 
 async function vitest() {
