@@ -27,7 +27,7 @@ export interface StartJudgement {
 }
 /**
  * What a go at the starter tells. With oil pressure in time it runs well (`in`); late or without it, it is out and must stand until the cause
- * is found. Nobody read the gauge: no data, which is no good start. It did not fire: out where the cranking was long, else no data.
+ * is found. Nobody read the gauge, or how soon it moved: no data, which is no good start. It did not fire: out where the cranking was long, else no data.
  */
 export function judgeStart(engine: Engine, data: RunningFactData['start-tried']): StartJudgement {
   const { seconds } = stopRule(engine);
@@ -52,6 +52,11 @@ export function judgeStart(engine: Engine, data: RunningFactData['start-tried'])
     return {
       verdict: 'out',
       says: `Oil pressure came ${round(after)} s after the start, later than ${round(seconds)} s: stop, find out why, prime anew.`,
+    };
+  if (after === undefined)
+    return {
+      verdict: 'no data',
+      says: `There is oil pressure; after how many seconds nobody said.${lowWords(engine, data)}`,
     };
   const fell = outcome === 'stopped' ? ' It was stopped all the same: say why in a note.' : '';
   return { verdict: 'in', says: `Oil pressure in time.${fell}${lowWords(engine, data)}` };

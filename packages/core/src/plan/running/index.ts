@@ -1,16 +1,12 @@
 export { type Afterwards, afterRunIn } from './afterwards.js';
+export { percentOf } from './banks.js';
 export {
   CLEAR_RISE,
   type CompressionOfCylinder,
   type CompressionTest,
   type CylinderFinding,
   compressionTest,
-  HEARD,
-  type LeakageOfCylinder,
-  type LeakageTest,
-  leakageTest,
-  percentOf,
-} from './cylinder-tests.js';
+} from './compression-test.js';
 export {
   factsOf,
   HEARD_PLACES,
@@ -24,17 +20,8 @@ export {
   type RunningWhat,
 } from './facts.js';
 export { judgeStart, LONGEST_CRANKING, type StartJudgement, type StopRule, stopRule } from './first-start.js';
-export {
-  GAUGES,
-  type Gauge,
-  type GaugeJudgement,
-  type GaugeLimit,
-  judgeGauge,
-  limitShown,
-  newestReadings,
-  STOPS_AT_ONCE,
-  stopNow,
-} from './gauges.js';
+export { GAUGES, type Gauge, type GaugeJudgement, type GaugeLimit } from './gauge-limit.js';
+export { judgeGauge, limitShown, newestReadings, STOPS_AT_ONCE, stopNow } from './gauges.js';
 export {
   type BodyTurn,
   bodyTurn,
@@ -47,6 +34,7 @@ export {
   oneTooth,
   type Sense,
 } from './ignition.js';
+export { HEARD, type LeakageOfCylinder, type LeakageTest, leakageTest } from './leakage-test.js';
 export { type ActAnswer, oiledValves, type ReadyItem, readyItems } from './ready.js';
 export { addMonths, daysBetween, type Reminder, type Reminders, reminders } from './reminders.js';
 export {

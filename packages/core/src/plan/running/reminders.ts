@@ -1,5 +1,5 @@
 /** What is due by running hours or by date, from the sheet and from what the person planned. */
-import type { Engine } from '../../engine/model.js';
+import type { Engine, ServiceDue } from '../../engine/model.js';
 import { factsOf, type RunningFact, type RunningFactOf } from './facts.js';
 
 /** So near that it is called due: the last tenth of the hours, or two weeks. Common practice, no source. */
@@ -27,51 +27,66 @@ export interface Reminders {
 }
 
 /**
- * Service due at `today` (2027-03-01). Hours of the sheet count from the first start, months from the sign-off, else from the first start. What was
+ * Service due at `today` (2027-03-01). Hours of the sheet count from the first start (a counter
+ * that did not stand at zero then was noted before it), months from the sign-off, else from the first start. What was
  * planned under the same name takes the place of the sheet's line; what was done after it was planned is done. An interval by hours is unknown
  * until somebody notes the hours: it is then neither due nor coming. Sorted by how urgent it is.
  */
 export function reminders(engine: Engine, facts: readonly RunningFact[], today: string, signedOff?: string): Reminders {
   const hours = factsOf(facts, 'hours-noted').at(-1);
-  const started = factsOf(facts, 'start-tried').find(({ data }) => data.outcome === 'runs');
-  const from = signedOff ?? started?.at;
+  const now = { hours: hours?.data.hours, today };
   const planned = new Map(factsOf(facts, 'service-planned').map((one) => [one.data.what, one]));
   const sheet = (engine.running?.service ?? []).filter(({ what }) => !planned.has(what));
-  const now = { hours: hours?.data.hours, today };
   const items = [
-    ...sheet.map((line) => {
-      const due =
-        line.months === undefined || from === undefined ? undefined : addMonths(from.slice(0, 10), line.months);
-      return reminder(
-        {
-          what: line.what,
-          ...(line.hours && { dueHours: line.hours.value / 3600 }),
-          ...(due !== undefined && { dueDate: due }),
-          ...(line.distance !== undefined && { distance: line.distance }),
-          planned: false,
-          origin: line.from.text,
-        },
-        now,
-        doneOf(facts, line.what, 0),
-        line.months !== undefined && from === undefined ? ['the day of the sign-off or of the first start'] : [],
-      );
-    }),
-    ...[...planned.values()].map((fact) => {
-      const { what, dueHours, dueDate, from: origin } = fact.data;
-      const row = {
-        what,
-        ...(dueHours !== undefined && { dueHours }),
-        ...(dueDate !== undefined && { dueDate }),
-        planned: true,
-        origin,
-      };
-      return reminder(row, now, doneOf(facts, what, facts.indexOf(fact)), []);
-    }),
+    ...sheet.map((line) => ofSheet(line, facts, now, signedOff)),
+    ...[...planned.values()].map((fact) => ofPlan(fact, facts, now)),
   ];
   return {
     ...(hours && { hours }),
     items: [...items].sort((a, b) => URGENT.indexOf(a.state) - URGENT.indexOf(b.state)),
   };
+}
+interface Now {
+  readonly hours: number | undefined;
+  readonly today: string;
+}
+/** What the counter showed last before this fact; 0 where nobody noted it. */
+const hoursBefore = (facts: readonly RunningFact[], fact: RunningFact | undefined): number =>
+  factsOf(facts.slice(0, Math.max(0, fact === undefined ? 0 : facts.indexOf(fact))), 'hours-noted').at(-1)?.data
+    .hours ?? 0;
+
+function ofSheet(line: ServiceDue, facts: readonly RunningFact[], now: Now, signedOff: string | undefined): Reminder {
+  const started = factsOf(facts, 'start-tried').find(({ data }) => data.outcome === 'runs');
+  const from = signedOff ?? started?.at;
+  const interval = line.hours === undefined ? undefined : line.hours.value / 3600;
+  const dueDate =
+    line.months === undefined || from === undefined ? undefined : addMonths(from.slice(0, 10), line.months);
+  const row = {
+    what: line.what,
+    ...(interval !== undefined && { dueHours: hoursBefore(facts, started) + interval }),
+    ...(dueDate !== undefined && { dueDate }),
+    ...(line.distance !== undefined && { distance: line.distance }),
+    planned: false,
+    origin: line.from.text,
+  };
+  const noDay = line.months !== undefined && from === undefined;
+  return {
+    ...standing(row, interval, now, noDay ? ['the day of the sign-off or of the first start'] : []),
+    ...ifDone(doneOf(facts, line.what, 0)),
+  };
+}
+
+function ofPlan(fact: RunningFactOf<'service-planned'>, facts: readonly RunningFact[], now: Now): Reminder {
+  const { what, dueHours, dueDate, from: origin } = fact.data;
+  const row = {
+    what,
+    ...(dueHours !== undefined && { dueHours }),
+    ...(dueDate !== undefined && { dueDate }),
+    planned: true,
+    origin,
+  };
+  const interval = dueHours === undefined ? undefined : dueHours - hoursBefore(facts, fact);
+  return { ...standing(row, interval, now, []), ...ifDone(doneOf(facts, what, facts.indexOf(fact))) };
 }
 const URGENT = ['overdue', 'due', 'no data', 'coming', 'done'] as const satisfies readonly Reminder['state'][];
 
@@ -82,25 +97,32 @@ const doneOf = (
 ): RunningFactOf<'service-done'> | undefined =>
   factsOf(facts.slice(since), 'service-done').findLast(({ data }) => data.what === what);
 
-function reminder(
+const ifDone = (done: RunningFactOf<'service-done'> | undefined): Partial<Reminder> =>
+  done === undefined ? {} : { state: 'done', done, missing: [] };
+
+/** Where it stands by hours and days; `interval` are the hours between planning and due. */
+function standing(
   row: Omit<Reminder, 'state' | 'leftHours' | 'leftDays' | 'done' | 'missing'>,
-  now: { readonly hours: number | undefined; readonly today: string },
-  done: RunningFactOf<'service-done'> | undefined,
+  interval: number | undefined,
+  now: Now,
   without: readonly string[],
 ): Reminder {
   const { dueHours, dueDate } = row;
   const leftHours = dueHours === undefined || now.hours === undefined ? undefined : dueHours - now.hours;
   const leftDays = dueDate === undefined ? undefined : daysBetween(now.today, dueDate);
   const missing = [...without, ...(dueHours !== undefined && now.hours === undefined ? ['the running hours'] : [])];
-  const left = { ...(leftHours !== undefined && { leftHours }), ...(leftDays !== undefined && { leftDays }) };
-  if (done !== undefined) return { ...row, ...left, state: 'done', done, missing: [] };
   const overdue = (leftHours ?? 0) < 0 || (leftDays ?? 0) < 0;
   const soon =
-    (leftHours !== undefined && leftHours <= SOON.share * dueHours!) ||
+    (leftHours !== undefined && leftHours <= SOON.share * (interval ?? 0)) ||
     (leftDays !== undefined && leftDays <= SOON.days);
   const known = leftHours !== undefined || leftDays !== undefined;
-  const state = overdue ? 'overdue' : soon ? 'due' : known && missing.length === 0 ? 'coming' : 'no data';
-  return { ...row, ...left, state, missing };
+  return {
+    ...row,
+    ...(leftHours !== undefined && { leftHours }),
+    ...(leftDays !== undefined && { leftDays }),
+    state: overdue ? 'overdue' : soon ? 'due' : known && missing.length === 0 ? 'coming' : 'no data',
+    missing,
+  };
 }
 
 const DAY = 86_400_000;

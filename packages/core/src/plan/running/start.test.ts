@@ -63,6 +63,10 @@ describe('the first start', () => {
     expect(tried({ pressureAfterSeconds: 8.5 })).toMatchObject({ verdict: 'out' });
     expect(tried({ pressure: pressure('0 bar') })).toMatchObject({ verdict: 'out' });
     expect(tried({}).verdict).toBe('no data');
+    expect(tried({ pressure: pressure('3 bar') })).toMatchObject({
+      verdict: 'no data',
+      says: 'There is oil pressure; after how many seconds nobody said.',
+    });
   });
   it('long cranking without a start is a warning of its own', () => {
     expect(tried({ outcome: 'no-start', crankedSeconds: 15 })).toMatchObject({ verdict: 'out' });
@@ -159,6 +163,13 @@ describe('reminders', () => {
       state: 'coming',
       dueDate: '2028-05-02',
     });
+  });
+  it('a counter that stood at 3200 h before the first start counts from there', () => {
+    const start = fact('start-tried', { crankedSeconds: 3, pressureAfterSeconds: 2, outcome: 'runs' });
+    const at = (count: number) => rows([hours(3200), start, hours(count)]).get('oil and filter');
+    expect(at(3203)).toMatchObject({ state: 'coming', dueHours: 3210, leftHours: 7 });
+    expect(at(3209)?.state).toBe('due');
+    expect(at(3211)?.state).toBe('overdue');
   });
   it('by date it is due two weeks before and overdue the day after', () => {
     const at = (today: string) => rows([], today, '2026-05-02').get('coolant')?.state;

@@ -12,7 +12,7 @@ import {
   percentOf,
 } from '../../plan/index.js';
 import type { Bench } from '../bench.js';
-import type { CompressionRowView, CylinderTestsView, LeakageRowView } from '../running-views.js';
+import type { CitedWords, CompressionRowView, CylinderTestsView, LeakageRowView } from '../running-views.js';
 import { cautionsOf, factsAt, givenOf } from './facts-at.js';
 
 const UNITS = ['bar', 'psi', 'kPa', 'kgf/cm2'] as const;
@@ -26,7 +26,7 @@ export function cylinderTestsView(bench: Bench): CylinderTestsView {
   return {
     title: 'Compression and leakage',
     compression: {
-      rule: compression.rule,
+      rule: withPrinted(compression),
       ...(share !== undefined && { share }),
       verdict: compression.verdict,
       words: compression.words,
@@ -48,6 +48,10 @@ export function cylinderTestsView(bench: Bench): CylinderTestsView {
     cautions: cautionsOf(bench, ['leak-down']),
   };
 }
+
+/** The rule, and beside it what the maker prints for a sound engine. */
+const withPrinted = ({ rule, printed }: CompressionTest): CitedWords =>
+  printed === undefined ? rule : { ...rule, words: `${rule.words}; printed for a sound engine: ${printed}` };
 
 /** The next reading that is wanted: dry of those unread, then wet of those that are low. */
 function askOf({ missing, findings }: CompressionTest): CylinderTestsView['compression']['ask'] {

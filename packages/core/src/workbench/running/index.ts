@@ -5,6 +5,7 @@ export {
   proposeCompression,
   proposeGauge,
   proposeLeakage,
+  proposeLineDone,
   proposeStart,
 } from './propose-running.js';
 export { remindersView } from './reminders-view.js';

@@ -1,7 +1,14 @@
 /** From what a person keys on the screens of the running engine to entries of the log. */
-import { GAUGES, type HeardPlace, type RunningWhat } from '../../plan/index.js';
+import {
+  GAUGES,
+  type HeardPlace,
+  type RunningWhat,
+  runInClock,
+  STOP_REASONS,
+  scheduleOf,
+} from '../../plan/index.js';
 import { describeFault, done, type Outcome, parseQuantity, refused } from '../../quantity/index.js';
-import type { EntryData, Reading } from '../../record/index.js';
+import { type EntryData, type Reading, runningFacts } from '../../record/index.js';
 import type { Bench } from '../bench.js';
 import { type Proposal, propose } from '../propose.js';
 
@@ -34,6 +41,19 @@ export function proposeStart(
   if (reading !== undefined && !reading.ok) return reading;
   return propose(bench, { kind: 'start-tried', data: { ...wish, ...(reading && { pressure: reading.value }) } });
 }
+
+/** The entries for a line of the run-in that has no time of its own: begun and over at once. Refused while the clock runs. */
+export function proposeLineDone(bench: Bench, step: number): Proposal {
+  const begun = propose(bench, { kind: 'run-in-begun', data: { step } });
+  if (!begun.ok) return begun;
+  const facts = runningFacts(bench.state);
+  const last = facts.at(-1);
+  const clock = last && runInClock(scheduleOf(bench.engine), facts, last.at);
+  if (clock?.state === 'running') return refused('The clock of the run-in runs: stop it first.');
+  const why = stopReason('over');
+  return done([...begun.value, { kind: 'run-in-stopped', data: { why } }]);
+}
+const stopReason = (id: string): string => STOP_REASONS.find((one) => one.id === id)!.words;
 
 /** The entries for a compression reading, as typed. */
 export function proposeCompression(

@@ -176,6 +176,7 @@ describe('the screen of compression and leakage', () => {
     const low = cylinderTestsView(bench.bench).compression;
     expect(low).toMatchObject({ verdict: 'out', ask: { cylinder: 4, wet: true } });
     expect(low.words).toContain('at least 75 % of the highest');
+    expect(low.rule.words).toContain('printed for a sound engine: 9.5..11.5 bar at 220 rpm');
     bench.take(proposeCompression(bench.bench, { cylinder: 4, text: '140 psi', wet: true }));
     const after = cylinderTestsView(bench.bench).compression;
     expect(after.findings).toEqual([
@@ -241,8 +242,8 @@ describe('the screen of service', () => {
   it('names what is due by hours and what is not known', () => {
     const bench = new Running(v8);
     expect(remindersView(bench.bench, '2026-06-01T10:00:00+02:00').words).toBe('3 not known');
-    bench.write({ kind: 'hours-noted', data: { hours: 12 } });
     bench.take(proposeStart(bench.bench, { crankedSeconds: 3, pressureAfterSeconds: 2, outcome: 'runs' }));
+    bench.write({ kind: 'hours-noted', data: { hours: 12 } });
     const view = remindersView(bench.bench, '2026-06-01T10:00:00+02:00');
     expect(view).toMatchObject({ words: '1 overdue', hours: { text: '12 h' } });
     expect(view.items[0]).toMatchObject({ what: 'oil and filter', state: 'overdue', words: 'at 10 h, 2 h over' });
