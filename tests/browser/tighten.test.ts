@@ -25,6 +25,27 @@ const now = (page: Page) =>
     .locator('section.step')
     .evaluate((e) => `${(e as HTMLElement).dataset.stage}/${(e as HTMLElement).dataset.hole}`);
 
+/** Keeps a torque wrench of 4 to 25 N·m, 200 mm from grip to drive. */
+async function keepWrench(page: Page, engine: string): Promise<void> {
+  await page.goto(`${engine}/measure`);
+  await page.locator('summary', { hasText: 'Keep a gauge' }).tap();
+  await page.getByLabel('What it is').selectOption('torque wrench');
+  await page.getByLabel('What you call it').fill('quarter drive');
+  await page.getByLabel('Smallest step, N·m').fill('0.5');
+  await page.getByLabel('Reads from, N·m').fill('4');
+  await page.getByLabel('Reads to, N·m').fill('25');
+  await page.getByLabel('Middle of the grip to the square drive, mm').fill('200');
+  await page.getByRole('button', { name: 'Keep it' }).tap();
+  await page.locator('[data-gauge="quarter-drive"]').waitFor();
+}
+
+/** What the log says that acts were done with. */
+async function wrenchesWritten(page: Page, engine: string): Promise<readonly string[]> {
+  const reply = await page.request.get(`/api/jobs/${engine.split('/').at(-1)}`);
+  const { entries } = (await reply.json()) as { entries: { kind: string; instrument?: string }[] };
+  return entries.filter(({ kind }) => kind === 'act-done').map(({ instrument }) => instrument ?? 'none');
+}
+
 async function readyToTighten(page: Page): Promise<string> {
   const engine = await standSmallEngine(page);
   await placeHeadBolts(page, engine);
@@ -161,11 +182,30 @@ describe('tightening a head', () => {
   it('judges a stretch by the printed window, and shows the judgement before it is recorded', async () => {
     const { page } = await bench.device(phone, { touch: true });
     const engine = await standSmallEngine(page);
+    await keepWrench(page, engine);
     await beginAt(page, `${engine}/fasteners/caps`);
     await pedal(page, 3);
     await page.getByText('Every hole has its fastener').waitFor();
     await beginAt(page, `${engine}/tighten/caps`);
-    await pedal(page, 2);
+    // An in-line adapter of 50 mm on a wrench of 200 mm: 20 × 200 / 250 = 16 N·m (reference fasteners-open O-25, its formula).
+    await page.getByText('Which wrench is in your hand? Fits: quarter drive.').waitFor();
+    await page.locator('summary', { hasText: 'Torque wrench' }).tap();
+    await page.getByRole('button', { name: 'quarter drive', exact: true }).tap();
+    await page.getByText('Set the wrench to 20 N·m').waitFor();
+    await page.getByText('Never held against a standard').waitFor();
+    await page.getByLabel('Adapter, square drive to fastener').fill('50');
+    await page.getByRole('button', { name: 'Adapter is on' }).tap();
+    await page.getByText('Set the wrench to 16 N·m').waitFor();
+    expect(await page.locator('[data-current-number]').textContent()).toBe('20 N·m');
+    expect(await accessibilityFaults(page)).toEqual([]);
+    await expectFits(page);
+    await picture(page, 'tighten-wrench-phone', true);
+    await page.locator('[data-bench-control="reached"]').tap();
+    await page.waitForTimeout(afterBounce);
+    await page.locator('[data-bench-control="reached"]').tap();
+    await page.waitForTimeout(afterBounce);
+    await page.getByText('All entries saved').waitFor();
+    expect(await wrenchesWritten(page, engine)).toEqual(['quarter-drive', 'quarter-drive']);
     await page.locator('[data-armed]').focus();
     await page.keyboard.type('0.16');
     await page.keyboard.press('Enter');

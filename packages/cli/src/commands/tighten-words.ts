@@ -25,6 +25,7 @@ function actAsJson(act: Act) {
     act: act.number,
     stage: act.stage,
     ...(act.label !== undefined && { label: act.label }),
+    ...(act.cap !== undefined && { cap: act.cap.name }),
     hole: act.hole,
     kind: act.kind,
     target: targetAsJson(act),
@@ -47,17 +48,18 @@ const LEADS: Readonly<Record<Act['kind'], string>> = {
   stretch: 'stretch to',
   renew: 'renew:',
   instruct: '',
+  feel: 'feel:',
 };
 
 function actLine(act: Act, width: number): string {
-  const hole = act.hole === 'all' ? 'whole joint' : `hole ${act.hole}`;
+  const hole = act.hole === 'all' ? (act.cap?.name ?? 'whole joint') : `hole ${act.hole}`;
   const asked = [LEADS[act.kind], act.target.text].filter((part) => part !== '').join(' ');
   return `${String(act.number).padStart(width)}  ${hole}: ${asked}`;
 }
 
-function stageLine({ stage, label, note }: Act): string {
+function stageLine({ stage, label, note, cap }: Act): string {
   const printed = label === undefined ? '' : ` (printed as ${label})`;
-  return `Stage ${stage}${printed}${note === undefined ? '' : `: ${note}`}`;
+  return `Stage ${stage}${cap === undefined ? '' : `, ${cap.name}`}${printed}${note === undefined ? '' : `: ${note}`}`;
 }
 
 /** The acts as lines for a person: a heading for every stage, a line for every act. */
