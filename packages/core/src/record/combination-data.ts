@@ -28,6 +28,16 @@ export interface CombinationData {
     /** Middle of the mark from the middle of the stem, away from the pivot positive. */
     readonly offset?: Reading;
   };
+  /**
+   * Room between a valve and its piston as it was found in the metal: by the travel of the indicator until the valve meets the piston, with the
+   * crank at a place of the wheel, or by the thinnest place of clay that was turned through, which has no place.
+   */
+  'valve-room-read': {
+    readonly valve: ValveId;
+    readonly room: Reading;
+    readonly method: 'clay' | 'drop';
+    readonly wheel?: Reading;
+  };
   /** A figure as a person states it, by its key; the newest of a key holds. */
   'figure-stated': { readonly key: string; readonly reading: StatedReading; readonly why: string };
 }

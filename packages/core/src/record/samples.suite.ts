@@ -125,6 +125,12 @@ export const SAMPLES_V1: { readonly [K in EntryKind]: EntryData[K] } = {
     width: metres('1.9 mm', 0.0019),
     offset: metres('-0.4 mm', -0.0004),
   },
+  'valve-room-read': {
+    valve: intake,
+    room: metres('2.41 mm', 0.00241),
+    method: 'drop',
+    wheel: { text: '10 deg', value: 0.17453292519943295, unit: 'rad' },
+  },
   'figure-stated': { key: 'valve-drop@intake', reading: metres('4.6 mm', 0.0046), why: 'clay on the crown' },
   'work-act-done': {
     act: 'rod-marked@3',

@@ -184,6 +184,7 @@ function factOf({ entry, reading, struck }: ReadEntry, byId: ReadonlyMap<string,
     case 'dead-centre-read':
     case 'cam-read':
     case 'pushrod-tried':
+    case 'valve-room-read':
     case 'figure-stated':
     case 'oil-seen':
     case 'start-tried':

@@ -1,5 +1,5 @@
 /** What the log holds about the combination: the cam as it was read, and figures as they were stated. */
-import type { CamReading, GivenFigure, PushrodTrial, StopReading } from '../assess/index.js';
+import type { CamReading, GivenFigure, PushrodTrial, RoomReading, StopReading } from '../assess/index.js';
 import { figureKind, figureParts, valveKey } from '../engine/index.js';
 import { fromStep, lastPlace, parseQuantity } from '../quantity/index.js';
 import type { EntryData, LogEntry, RecordState } from '../record/index.js';
@@ -13,6 +13,8 @@ export interface CombinationReadings {
   readonly cam: readonly CamReading[];
   /** By `valveKey`; of each length the newest. */
   readonly trials: ReadonlyMap<string, readonly TriedPushrod[]>;
+  /** Rooms between valves and pistons as they were found in the metal. */
+  readonly rooms: readonly RoomReading[];
   /** The newest of each key that stands. */
   readonly stated: readonly GivenFigure[];
 }
@@ -26,6 +28,7 @@ export function combinationReadings(state: RecordState): CombinationReadings {
   const stops: StopReading[] = [];
   const cam: CamReading[] = [];
   const trials = new Map<string, readonly TriedPushrod[]>();
+  const rooms: RoomReading[] = [];
   const stated = new Map<string, GivenFigure>();
   for (const { entry, reading, struck } of state.entries) {
     if (!reading.understood || struck !== undefined) continue;
@@ -33,9 +36,10 @@ export function combinationReadings(state: RecordState): CombinationReadings {
     if (kind === 'dead-centre-read') stops.push(stopOf(data, entry));
     if (kind === 'cam-read') cam.push(camOf(data, entry));
     if (kind === 'pushrod-tried') addTrial(trials, data, entry);
+    if (kind === 'valve-room-read') rooms.push(roomOf(data, entry));
     if (kind === 'figure-stated') stated.set(data.key, statedFigure(data, entry));
   }
-  const readings = { stops, cam, trials, stated: [...stated.values()] };
+  const readings = { stops, cam, trials, rooms, stated: [...stated.values()] };
   folded.set(state, readings);
   return readings;
 }
@@ -55,6 +59,24 @@ const camOf = ({ lobe, wheel, lift, at, sense }: EntryData['cam-read'], { id }: 
   ...(sense && { sense }),
   entry: id,
 });
+
+/** A reading is as sure as its last place. */
+const uOfText = (text: string): number | undefined => {
+  const typed = parseQuantity('length', text);
+  return typed.ok ? fromStep(lastPlace('length', typed.value)) : undefined;
+};
+
+function roomOf({ valve, room, method, wheel }: EntryData['valve-room-read'], { id }: LogEntry): RoomReading {
+  const uRead = uOfText(room.text);
+  return {
+    valve,
+    room: room.value,
+    method,
+    ...(wheel && { wheel: wheel.value }),
+    ...(uRead !== undefined && { uRead }),
+    entry: id,
+  };
+}
 
 /** Two readings of a rule are one length within a hundredth of a millimetre. */
 const SAME_LENGTH = 1e-5;

@@ -5,7 +5,7 @@ import type { Writer } from './row-words.js';
 const READ_AT = { lifter: 'at the lifter', valve: 'at the valve' } as const;
 
 export const combinationRows: {
-  readonly [K in 'dead-centre-read' | 'cam-read' | 'pushrod-tried' | 'figure-stated']: Writer<K>;
+  readonly [K in 'dead-centre-read' | 'cam-read' | 'pushrod-tried' | 'valve-room-read' | 'figure-stated']: Writer<K>;
 } = {
   'dead-centre-read': (_, { cylinder, first, second }) => ({
     what: `Dead centre, cylinder ${cylinder}, by a stop`,
@@ -18,6 +18,10 @@ export const combinationRows: {
   'pushrod-tried': (bench, { valve, length, width, offset }) => ({
     what: `Pushrod tried at ${valveName(bench.engine, valve)}`,
     value: `${length.text}: mark ${width.text} wide${offset === undefined ? '' : `, ${offset.text} from the middle`}`,
+  }),
+  'valve-room-read': (bench, { valve, room, method, wheel }) => ({
+    what: `Room of ${valveName(bench.engine, valve)} to its piston, ${method === 'clay' ? 'clay' : 'valve pressed down'}`,
+    value: `${wheel === undefined ? '' : `wheel ${wheel.text}, `}room ${room.text}`,
   }),
   'figure-stated': (_, { key, reading, why }) => {
     const { key: bare, place } = figureParts(key);

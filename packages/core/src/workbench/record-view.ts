@@ -69,6 +69,7 @@ const sectionOf: Readonly<Record<EntryKind, SectionKey>> = {
   'dead-centre-read': 'combination',
   'cam-read': 'combination',
   'pushrod-tried': 'combination',
+  'valve-room-read': 'combination',
   'figure-stated': 'combination',
   decided: 'decisions',
   'work-act-done': 'work',

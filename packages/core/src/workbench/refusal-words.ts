@@ -106,6 +106,8 @@ function combinationWords(refusal: Refusal): string | undefined {
   switch (refusal.code) {
     case 'unknown-cylinder':
       return `This engine has no cylinder ${refusal.cylinder}; it has ${list(refusal.valid)}.`;
+    case 'no-wheel':
+      return 'A valve pressed down until it meets the piston: key what the wheel reads there.';
     case 'same-stop':
       return `Both stop readings are ${refusal.reading}: turn to the stop from the other side for the second.`;
     case 'reading-out-of-range':

@@ -29,5 +29,6 @@ export { springOf, springsOf } from './springs.js';
 export { type TimingAnswer, type TimingArc, type TimingBasis, timingOf } from './timing.js';
 export { type DeadCentre, type StopReading, trueDeadCentre, WHEEL_DOUBT } from './true-dead-centre.js';
 export { type RoomOfKind, roomSweep, type ValveRoomAnswer, type ValveRoomOptions, valveRoomOf } from './valve-room.js';
+export { type MeasuredRoom, type MeasuredRoomAnswer, measuredRooms, type RoomReading } from './valve-room-measured.js';
 export type { RoomOptions } from './valve-room-model.js';
 export type { RoomSensitivity } from './valve-room-sensitivity.js';

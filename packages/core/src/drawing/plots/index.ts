@@ -5,7 +5,7 @@ export { liftPlot, type MotionShown, motionPlots, speedPlots } from './combinati
 export { roomAdvancePlot } from './combination/room-advance-plot.js';
 export { type RoundPath, roundPaths, shakingPlot } from './combination/shaking-plot.js';
 export { springPlot } from './combination/spring-plot.js';
-export { type RoomShown, valveRoomPlot } from './combination/valve-room-plot.js';
+export { type RoomPoint, type RoomShown, valveRoomPlot } from './combination/valve-room-plot.js';
 export type * from './plot.js';
 export { type Field, fieldOf, LAPTOP_PLOT, PHONE_PLOT, type PlotSize, plotFigure } from './plot-figure.js';
 export { plotCsv, plotTable } from './plot-table.js';

@@ -83,6 +83,17 @@ function lengthFault(
   return { code: 'reading-out-of-range', reading: text, valid: `${from} to ${1000 * most} mm for ${measured}` };
 }
 
+/** Where the crank stands counts for a valve that is pressed down; clay shows the thinnest place of a whole turn. */
+export function decideValveRoom(state: RecordState, data: EntryData['valve-room-read']): Decision {
+  const { valve, room, method, wheel } = data;
+  const known = valveKnown(state, valve);
+  if (known !== undefined) return known;
+  if (method === 'drop' && wheel === undefined) return refused({ code: 'no-wheel' });
+  const fault =
+    lengthFault(room, 'the room of a valve', [0, LIFTS.most]) ?? (wheel === undefined ? undefined : angleFault(wheel));
+  return fault === undefined ? record({ kind: 'valve-room-read', data }) : refused(fault);
+}
+
 /** A figure that the combination knows, for a place that it can have, with a value that it can have. */
 export function decideFigure(state: RecordState, data: EntryData['figure-stated']): Decision {
   const engine = engineOf(state);

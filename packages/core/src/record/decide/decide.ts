@@ -3,7 +3,7 @@ import { refused } from '../../quantity/outcome.js';
 import type { EntryData } from '../entry.js';
 import { readEntryData } from '../reading/index.js';
 import type { RecordState } from '../state.js';
-import { decideCam, decideDeadCentre, decideFigure, decideTrial } from './combination.js';
+import { decideCam, decideDeadCentre, decideFigure, decideTrial, decideValveRoom } from './combination.js';
 import { decideDoubted, decideGasket, decideOpened, decidePlaced, decideResumed, decideSkipped } from './joints.js';
 import { type Decision, nothingToAdd, record } from './lookup.js';
 import {
@@ -73,6 +73,8 @@ export function decide(state: RecordState, command: Command): Decision {
       return decideCam(state, command.data);
     case 'pushrod-tried':
       return decideTrial(state, command.data);
+    case 'valve-room-read':
+      return decideValveRoom(state, command.data);
     case 'figure-stated':
       return decideFigure(state, command.data);
     case 'photo-taken':

@@ -55,6 +55,7 @@ export type Refusal =
   | { readonly code: 'no-temperature' }
   | { readonly code: 'unknown-cylinder'; readonly cylinder: number; readonly valid: readonly number[] }
   /** Both wheel readings of a stop are one place. */
+  | { readonly code: 'no-wheel' }
   | { readonly code: 'same-stop'; readonly reading: string }
   /** No wheel and no indicator shows this. */
   | { readonly code: 'reading-out-of-range'; readonly reading: string; readonly valid: string }

@@ -24,5 +24,11 @@ export const COMBINATION_SHAPES: { readonly [K in keyof CombinationData]: Guard<
     width: reading,
     offset: optional(reading),
   }),
+  'valve-room-read': object<CombinationData['valve-room-read']>({
+    valve,
+    room: reading,
+    method: oneOf('clay', 'drop'),
+    wheel: optional(reading),
+  }),
   'figure-stated': object<CombinationData['figure-stated']>({ key: name, reading: stated, why: reason }),
 };

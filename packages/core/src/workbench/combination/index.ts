@@ -38,8 +38,10 @@ export {
   type CamWish,
   camSaid,
   proposeCamRead,
+  proposeRoom,
   proposeStop,
   proposeTrial,
+  type RoomWish,
   type TrialWish,
 } from './turning-commands.js';
 export { type FigureWish, proposeFigure, typedFigure } from './typed-figure.js';

@@ -56,6 +56,22 @@ export function proposeTrial(bench: Bench, { valve, ...texts }: TrialWish): Prop
   return read.ok ? propose(bench, { kind: 'pushrod-tried', data: { valve, ...read.value } }) : read;
 }
 
+export interface RoomWish {
+  readonly valve: ValveId;
+  readonly method: EntryData['valve-room-read']['method'];
+  readonly room: string;
+  /** Not asked for clay. */
+  readonly wheel?: string;
+}
+/** The entry for the room between a valve and its piston as it was found in the metal. */
+export function proposeRoom(bench: Bench, { valve, method, room, wheel }: RoomWish): Proposal {
+  const angle = wheel === undefined ? done({}) : allTyped('angle', { wheel });
+  if (!angle.ok) return angle;
+  const length = allTyped('length', { room });
+  if (!length.ok) return length;
+  return propose(bench, { kind: 'valve-room-read', data: { valve, method, ...length.value, ...angle.value } });
+}
+
 /** "cylinder 1 intake, wheel 72.5 deg, lift 3.21 mm": what is said back. */
 export const camSaid = (bench: Bench, { lobe, wheel, lift }: CamWish): string =>
   `${valveName(bench.engine, lobe)}: wheel ${wheel}, lift ${lift}`;

@@ -3,12 +3,15 @@ import {
   type Answered,
   type CamWindowAnswer,
   camWindowOf,
+  type MeasuredRoomAnswer,
+  measuredRooms,
   type ValveRoomAnswer,
   type ValveRoomOptions,
   valveRoomOf,
 } from '../../assess/index.js';
 import type { ValveKind } from '../../engine/index.js';
 import type { Bench } from '../bench.js';
+import { combinationReadings } from '../combination-readings.js';
 import { type CamStanding, camStanding } from './cam-standing.js';
 import type { Tried } from './tried.js';
 import { askedOf, type CamCarries, type ValveRoomAsked, type ValveRoomWish } from './valve-room-asked.js';
@@ -28,14 +31,27 @@ export function valveRoomAnswer(bench: Bench, tried: Tried, wish: ValveRoomWish 
   const standing = camStanding(bench, tried, carries);
   const room = roomOf(standing, { read, cylinder }, carries);
   const window = camWindowOf(standing.carried, { read, cylinder, ...(carries !== 'both' && { kinds: [carries] }) });
+  const measured = measuredOf(bench, tried);
   const answered: Answered = {
     ...room,
-    figures: [...room.figures, ...window.figures],
-    working: [...room.working, ...window.working],
+    figures: [...measured.figures, ...room.figures, ...window.figures],
+    working: [...measured.working, ...room.working, ...window.working],
     missing: [...room.missing, ...window.missing],
-    cautions: [...new Set([...room.cautions, ...window.cautions])],
+    assumed: [...new Set([...room.assumed, ...measured.assumed])],
+    cautions: [...new Set([...measured.cautions, ...room.cautions, ...window.cautions])],
   };
   return { asked, advance: standing.move, room, window, answered };
+}
+
+const kept = new WeakMap<Tried, MeasuredRoomAnswer>();
+/** Rooms as they were found in the metal; what is tried on the scratch copy does not move them. */
+export function measuredOf(bench: Bench, tried: Tried): MeasuredRoomAnswer {
+  const known = kept.get(tried);
+  if (known !== undefined) return known;
+  const { rooms, stops } = combinationReadings(bench.state);
+  const made = measuredRooms(tried, rooms, stops);
+  kept.set(tried, made);
+  return made;
 }
 
 /** The room of valves whose cam is not moved stays what it is. */

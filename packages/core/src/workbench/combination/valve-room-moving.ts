@@ -1,5 +1,12 @@
 /** What of the room between valve and piston changes while a slider moves: curves and least rooms, nothing of doubt. */
-import { figure, type Makeup, type ReadCurves, type RoomOfKind, roomSweep } from '../../assess/index.js';
+import {
+  figure,
+  type Makeup,
+  type MeasuredRoom,
+  type ReadCurves,
+  type RoomOfKind,
+  roomSweep,
+} from '../../assess/index.js';
 import { type Plot, type RoomShown, valveRoomPlot } from '../../drawing/plots/index.js';
 import type { CylinderNumber, ValveKind } from '../../engine/index.js';
 import type { Bench } from '../bench.js';
@@ -9,6 +16,7 @@ import { camInput, camStanding } from './cam-standing.js';
 import { inputViews } from './inputs.js';
 import { shownQuantity, systemOf } from './shown.js';
 import type { Tried } from './tried.js';
+import { measuredOf } from './valve-room-answer.js';
 import { askedOf, roomInputs, type ValveRoomWish } from './valve-room-asked.js';
 
 export interface ValveRoomMoving {
@@ -44,7 +52,7 @@ export function valveRoomMoving(
     return { ...shownRoom(every, after ?? before, after && before), ...(limit && { limit: limitOf(limit) }) };
   });
   return {
-    plots: rooms.length === 0 ? [] : [valveRoomPlot(rooms, systemOf(shownIn), highestShown(rest))],
+    plots: plotOf(rooms, rest, measuredOf(bench, tried).rooms, shownIn),
     inputs: inputViews(tried, roomInputs(cylinder), shownIn),
     cam: camInput(tried, standing, shownIn),
     least: rooms.map(({ kind, least, limit }) => ({
@@ -53,6 +61,18 @@ export function valveRoomMoving(
       ...(limit && { kept: least.gap >= limit.at }),
     })),
   };
+}
+
+/** What was measured stands in the plot where its place is known. */
+function plotOf(
+  rooms: readonly RoomShown[],
+  rest: readonly Room[],
+  measured: readonly MeasuredRoom[],
+  shownIn: ShownIn,
+): readonly Plot[] {
+  const points = measured.flatMap(({ kind, angle, gap }) => (angle === undefined ? [] : [{ kind, angle, gap }]));
+  if (rooms.length === 0 && points.length === 0) return [];
+  return [valveRoomPlot(rooms, systemOf(shownIn), highestShown(rest), points)];
 }
 
 /** Of each kind the room of its own cam. */

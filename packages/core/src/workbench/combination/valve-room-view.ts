@@ -1,11 +1,21 @@
 /** Room between valves and pistons as its screen shows it, with doubts, the window of the cam and what moves the room. */
 import type { AnsweredFigure, CamWindowAnswer, RoomOfKind } from '../../assess/index.js';
 import { roomAdvancePlot } from '../../drawing/plots/index.js';
-import type { CylinderNumber, ValveKind } from '../../engine/index.js';
-import type { Bench } from '../bench.js';
+import {
+  type CylinderNumber,
+  type ValveId,
+  type ValveKind,
+  valveKey,
+  valveName,
+  valvesOf,
+} from '../../engine/index.js';
+import { type Bench, givenBy } from '../bench.js';
+import { combinationReadings } from '../combination-readings.js';
 import type { SubjectView } from '../combination-views.js';
 import type { ShownIn } from '../measure-views.js';
 import type { LiftFrom } from './cam-as-read.js';
+import type { ReadRow } from './degreeing-views.js';
+import { keyedWords } from './keyed-words.js';
 import { shownQuantity, systemOf } from './shown.js';
 import { subjectView } from './subject.js';
 import type { Tried } from './tried.js';
@@ -26,6 +36,10 @@ export interface ValveRoomView extends SubjectView {
   readonly canRead: boolean;
   readonly carries: CamCarries;
   readonly sensitivities: readonly SensitivityRow[];
+  /** Rooms that were measured in the metal, as they were keyed. */
+  readonly measured: readonly ReadRow[];
+  /** Valves whose room can be measured. */
+  readonly valves: readonly { readonly id: ValveId; readonly key: string; readonly name: string }[];
   /** "From where it stands the cam may be advanced by 6.9° and retarded by 9.4°." */
   readonly window: string;
 }
@@ -48,9 +62,19 @@ export function valveRoomView(bench: Bench, tried: Tried, shownIn: ShownIn, wish
     canRead,
     carries,
     sensitivities: sensitivityRows(room.rooms, shownIn),
+    measured: measuredRows(bench),
+    valves: valvesOf(bench.engine).map((id) => ({ id, key: valveKey(id), name: valveName(bench.engine, id) })),
     window: windowWords(window, shownIn),
   };
 }
+const measuredRows = (bench: Bench): readonly ReadRow[] =>
+  combinationReadings(bench.state).rooms.flatMap(({ valve, entry = '' }) => {
+    const given = givenBy(bench, entry);
+    return given === undefined
+      ? []
+      : [{ entry, given, words: `${valveName(bench.engine, valve)}: ${keyedWords(bench, entry)}` }];
+  });
+
 /** Where the room is least stands with the plot. */
 const isTold = ({ key }: AnsweredFigure): boolean => key !== 'valve-room-at';
 

@@ -17,6 +17,13 @@ export interface RoomShown {
   readonly limit?: { readonly at: number; readonly from: string };
 }
 
+/** Rooms found in the metal, over crank angle after the top of overlap [rad], in metres. */
+export interface RoomPoint {
+  readonly kind: ValveKind;
+  readonly angle: number;
+  readonly gap: number;
+}
+
 const STEP = 30;
 const LINES: Readonly<Record<ValveKind, Curve['line']>> = { intake: 'solid', exhaust: 'dashed' };
 const BEFORE: Readonly<Record<ValveKind, Curve['line']>> = { intake: 'dotted', exhaust: 'chain' };
@@ -24,9 +31,14 @@ const SYMBOLS: Readonly<Record<ValveKind, NonNullable<Curve['symbol']>>> = { int
 
 /**
  * Room of both kinds of valve through the overlap, each with its limit and the place where it is least. `most` [m] is the highest room
- * drawn: far from the top there is room enough, and the plot is of where there is little.
+ * drawn: far from the top there is room enough, and the plot is of where there is little. `measured`: found in the metal.
  */
-export function valveRoomPlot(rooms: readonly RoomShown[], system: DisplaySystem, most: number): Plot {
+export function valveRoomPlot(
+  rooms: readonly RoomShown[],
+  system: DisplaySystem,
+  most: number,
+  measured: readonly RoomPoint[] = [],
+): Plot {
   const length = readerUnit('length', system);
   const shown = rooms.map((room) => ({ room, points: pointsOf(room.angles, room.gaps, length.of, most) }));
   const curves = [
@@ -36,6 +48,7 @@ export function valveRoomPlot(rooms: readonly RoomShown[], system: DisplaySystem
         ? []
         : [curveOf(`${kind}-before`, `${kind}, cam as it is`, pointsOf(angles, before, length.of, most), BEFORE[kind])],
     ),
+    ...(['intake', 'exhaust'] as const).flatMap((kind) => measuredCurve(kind, measured, length.of)),
   ];
   const xs = curves.flatMap(({ points }) => points.map(([x]) => x));
   const [from, to] = xs.length === 0 ? [-STEP, STEP] : [down(Math.min(...xs)), up(Math.max(...xs))];
@@ -71,6 +84,13 @@ const curveOf = (
   line: Curve['line'],
   symbol?: Curve['symbol'],
 ): Curve => ({ id, name, axis: 'left', points, line, ...(symbol && { symbol }) });
+
+const MEASURED: Readonly<Record<ValveKind, NonNullable<Curve['symbol']>>> = { intake: 'cross', exhaust: 'triangle' };
+function measuredCurve(kind: ValveKind, all: readonly RoomPoint[], of: (value: number) => number): readonly Curve[] {
+  const own = all.filter((one) => one.kind === kind).sort((a, b) => a.angle - b.angle);
+  const points = own.map(({ angle, gap }): [number, number] => [degreesOf(angle), of(gap)]);
+  return own.length === 0 ? [] : [curveOf(`${kind}-measured`, `${kind}, measured`, points, 'none', MEASURED[kind])];
+}
 
 /** The one stretch round the least room in which the room stays under `most`. */
 function pointsOf(

@@ -15,6 +15,7 @@ import { useCombination } from '../use-combination.js';
 import { useSettled } from '../use-settled.js';
 import { CamChoices } from './cam-choices.js';
 import { LiftFromChoice } from './lift-from.js';
+import { MeasuredRoom } from './measured-room.js';
 import { Sensitivities } from './sensitivities.js';
 
 /** Degrees between the points that are drawn while a slider moves. */
@@ -51,6 +52,7 @@ export function ValveRoom({ open }: { readonly open: OpenJob }) {
           <PlotView key={plot.id} plot={plot} />
         ))}
         <LiftFromChoice from={whole.from} canRead={whole.canRead} set={(from) => setWish({ ...wish, from })} />
+        <MeasuredRoom desk={desk} view={whole} />
         <CamChoices view={whole} wish={wish} set={setWish} />
       </SubjectFrame>
     </div>
