@@ -111,7 +111,7 @@ describe('compression', () => {
     await bar.getByRole('button', { name: 'Throw away' }).press('Enter');
     await bar.getByRole('button', { name: 'Yes, throw the scratch copy away' }).press('Enter');
     await bar.waitFor({ state: 'detached' });
-    expect(await answer(page, 'ratio@1').locator('b').textContent()).toBe(before);
+    await expect.poll(() => answer(page, 'ratio@1').locator('b').textContent()).toBe(before);
     expectQuiet(device);
   });
 
