@@ -6,16 +6,4 @@ export * from './gates/index.js';
 export * from './limits/index.js';
 export type * from './model.js';
 export * from './order/index.js';
-export {
-  type Bench,
-  benchOf,
-  type Corrected,
-  correctedReading,
-  type Habits,
-  isReading,
-  type Spot,
-  spotOf,
-  USUAL_DOUBTS,
-  USUAL_HABITS,
-  type UsualDoubt,
-} from './sizes/index.js';
+export { type Habits, USUAL_HABITS } from './sizes/index.js';

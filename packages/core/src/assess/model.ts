@@ -273,6 +273,8 @@ export interface Finding {
   /** Slots still to read before there is a size. */
   readonly missing: readonly Slot[];
   readonly held: readonly Held[];
+  /** Without a size: what it will be held against, where that does not hang on its grade. */
+  readonly ahead?: readonly Pick<Held, 'against' | 'limit' | 'window'>[];
   /** Whether it may be used: against the wear limit where one is printed, else against the new window. */
   readonly verdict: VerdictWord;
   /** "as new", "worn, usable", "past the wear limit", "no limit printed". */

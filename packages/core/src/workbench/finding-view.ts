@@ -54,7 +54,7 @@ function distanceWords({ measured }: Finding, held: Held, shownIn: ShownIn): str
 }
 
 /** What must hold of a limit besides its figures: the printed form where it is no plain size. */
-function wearWords(finding: Finding, held: Held, shownIn: ShownIn): string {
+function wearWords(finding: Finding, held: Pick<Held, 'window' | 'limit'>, shownIn: ShownIn): string {
   const window = shownWindow(finding.measured, held.window, shownIn);
   const printed = held.limit.wear;
   return printed?.form === 'change-from-new' ? `${window} (${printed.text} from new)` : window;
@@ -66,8 +66,9 @@ function wearWords(finding: Finding, held: Held, shownIn: ShownIn): string {
  */
 export function findingView(finding: Finding, shownIn: ShownIn, words = finding.words): FindingView {
   const { size, measured, again, advice } = finding;
-  const fresh = finding.held.find((one) => one.against === 'new');
-  const worn = finding.held.find((one) => one.against === 'wear');
+  const limits = size === undefined ? (finding.ahead ?? []) : finding.held;
+  const fresh = limits.find((one) => one.against === 'new');
+  const worn = limits.find((one) => one.against === 'wear');
   const held = deciding(finding);
   const distance = size && held && distanceWords(finding, held, shownIn);
   return {
@@ -80,7 +81,7 @@ export function findingView(finding: Finding, shownIn: ShownIn, words = finding.
     doubt: size?.u === undefined ? '' : `±${shownFigure(measured, 2 * size.u, shownIn)}`,
     limit: fresh === undefined ? '' : shownWindow(measured, fresh.window, shownIn),
     ...(worn && { wearLimit: wearWords(finding, worn, shownIn) }),
-    origin: held?.limit.from.text ?? '',
+    origin: (held ?? worn ?? fresh)?.limit.from.text ?? '',
     ...(distance !== undefined && { distance }),
     ...(held?.nearEnd !== undefined && { nearEnd: held.nearEnd }),
     words: advice === undefined ? words : words.replace(`; ${advice.words}`, ''),

@@ -179,3 +179,13 @@ describe('the name of a reading', () => {
     expect(slotName(engine, bore!.slot)).toMatch(/^bore of cylinder 1, top,? .*thrust/);
   });
 });
+
+describe('the crown of a lifter face', () => {
+  it('that is worn flat reads nothing: asked about, since the sheet wants a crown, and never refused', () => {
+    const { bench } = new Scribe(engineOf(SHEETS.v8));
+    const slot = [...slotsOf(bench.engine).keys()].find((one) => one.startsWith('lifter-crown/')) ?? '';
+    expect(judgeKeyed(bench, slot, '0.040 mm').level).toBe('fine');
+    expect(judgeKeyed(bench, slot, '0.000 mm').level).toBe('unlikely');
+    expect(judgeKeyed(bench, slot, '-0.010 mm').level).toBe('impossible');
+  });
+});

@@ -58,6 +58,16 @@ describe('a worksheet', () => {
         .find((one) => one.feature === 'cylinder-bore')?.verdict,
     ).toBe('no data');
   });
+  it('names the limit of a bore and where it comes from before anything is read', () => {
+    const unread = finding(scribeOf(), '3', 'cylinder-bore.diameter');
+    const scribe = scribeOf();
+    readBore(scribe, 3, ROUND);
+    const read = finding(scribe, '3', 'cylinder-bore.diameter');
+    expect(unread).toMatchObject({ verdict: 'no data', value: '', words: 'not read' });
+    expect(unread?.limit).not.toBe('');
+    expect([unread?.limit, unread?.wearLimit, unread?.origin]).toEqual([read?.limit, read?.wearLimit, read?.origin]);
+  });
+
   it('gives value, limit, origin and distance of a bore that is read', () => {
     const scribe = scribeOf();
     readBore(scribe, 1, ROUND);

@@ -30,7 +30,7 @@ export const findingsOf = (judging: Judging, entries: readonly SizeEntry[], befo
   entries.map((entry, at) => (before?.entries[at] === entry ? before.findings[at]! : findingOf(judging, entry)));
 
 function findingOf({ engine, limits, sizes, guardFactor }: Judging, entry: SizeEntry): Finding {
-  if (!isKnown(entry)) return unread(entry);
+  if (!isKnown(entry)) return unread(limits, entry);
   const { planned, size, missing, disagreement } = entry;
   const { key, property, place, title, measured } = planned;
   const { all: windows, grades } = limits.of(planned, size.value, COVERAGE * size.u);
@@ -60,10 +60,11 @@ function findingOf({ engine, limits, sizes, guardFactor }: Judging, entry: SizeE
 
 const isKnown = (entry: SizeEntry): entry is KnownSize => entry.size !== undefined;
 
-function unread({ planned, missing, needed }: SizeEntry): Finding {
+function unread(limits: LimitWindows, { planned, missing, needed }: SizeEntry): Finding {
   const { key, property, place, title, measured } = planned;
   const read = needed - missing.length;
   const words = read === 0 ? 'not read' : `${read} of ${needed} read`;
+  const ahead = limits.ahead(planned);
   return {
     key,
     property,
@@ -73,6 +74,7 @@ function unread({ planned, missing, needed }: SizeEntry): Finding {
     measured,
     missing,
     held: [],
+    ...(ahead.length > 0 && { ahead }),
     verdict: 'no data',
     words,
   };

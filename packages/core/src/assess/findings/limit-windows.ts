@@ -39,11 +39,14 @@ export interface Windows {
   readonly grades: readonly string[];
 }
 const UNGRADED: readonly string[] = [];
+const sameWindow = ({ window: one }: LimitWindow, { window: other }: LimitWindow): boolean =>
+  one.low === other.low && one.high === other.high;
 
 /** Windows of every size of a sheet, found once each; where the sheet has grades, by the size of the part. */
 export class LimitWindows {
   readonly #engine: Engine;
   readonly #plain = new Map<PlannedSize, Windows>();
+  readonly #ahead = new Map<PlannedSize, readonly LimitWindow[]>();
   readonly #graded = new Map<string, readonly LimitWindow[]>();
 
   constructor(engine: Engine) {
@@ -58,6 +61,17 @@ export class LimitWindows {
     const plain = { all: windowsOf(planned.limits, planned.sense), grades: UNGRADED };
     this.#plain.set(planned, plain);
     return plain;
+  }
+  /** Before there is a size. Grades that touch are one range; where they leave gaps, it hangs on the grade of the part. */
+  ahead(planned: PlannedSize): readonly LimitWindow[] {
+    const graded = planned.limits.filter(isGraded);
+    if (graded.length < 2) return this.of(planned, 0, 0).all;
+    const known = this.#ahead.get(planned);
+    if (known !== undefined) return known;
+    const all = windowsOf(planned.limits, planned.sense).map((one) => withNeighbours(one, graded));
+    const sure = all.filter((one) => all.every((other) => other.against !== one.against || sameWindow(one, other)));
+    this.#ahead.set(planned, sure);
+    return sure;
   }
   #byGrade(planned: PlannedSize, graded: readonly InspectionLimit[], size: number, expanded: number): Windows {
     const { limits, sense, property, place, key } = planned;

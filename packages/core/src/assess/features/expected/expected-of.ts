@@ -29,7 +29,7 @@ export function expectedOf(anatomy: Anatomy, kind: FeatureKind, place: Place): E
   return {
     nominal: range.nominal ?? (usual.low + usual.high) / 2,
     usual,
-    possible: possibleFor(usual),
+    possible: downToNothing(typical, possibleFor(usual)),
     why: range.why,
   };
 }
@@ -40,6 +40,10 @@ function lessThanTenTimes({ low, high, allowed }: Typical): { readonly low: numb
   const raised = Math.min(Math.max(low, high / WIDEST), allowed?.low ?? Number.POSITIVE_INFINITY);
   return { low: raised, high: Math.max(Math.min(high, raised * WIDEST), allowed?.high ?? 0) };
 }
+
+/** A figure that can begin at zero (a crown that is worn flat) can be zero, whatever the sheet allows: that is for a person to say. */
+const downToNothing = (typical: Typical, possible: Expected['possible']): Expected['possible'] =>
+  typical.low <= 0 && (possible.low ?? 0) > 0 ? { ...possible, low: 0 } : possible;
 
 /** A size that is known closely cannot be a seventh off; another may be three times as large or small. */
 function possibleFor({ low, high }: { readonly low: number; readonly high: number }): Expected['possible'] {
