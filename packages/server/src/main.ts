@@ -34,7 +34,7 @@ async function serve(wished: number): Promise<void> {
   const file = logFile();
   const store = openSqliteStore(file, now);
   const sheets = readSheetLibrary(inProject('sheets'));
-  await writeDemonstration(store, sheets);
+  await writeDemonstration(store, sheets, say);
   let port = wished;
   const site = inProject('packages', 'web', 'dist-site');
   const app = await buildApp({ store, sheets, port: () => port, log, site });

@@ -136,8 +136,21 @@ describe('the demonstration', () => {
 
   it('is written into an empty log only', async () => {
     const store = openMemoryStore(emptyShelf(), () => '2030-05-04T08:00:00Z');
-    await writeDemonstration(store, sheets);
-    await writeDemonstration(store, sheets);
+    const told: string[] = [];
+    await writeDemonstration(store, sheets, (line) => told.push(line));
+    await writeDemonstration(store, sheets, (line) => told.push(line));
+    expect(told).toEqual([]);
     expect(await store.jobs()).toMatchObject([{ job: DEMONSTRATION_JOB, count: entries.length }]);
+  });
+
+  it('that cannot be made is told in one line and left out; the log stays empty for real work', async () => {
+    const store = openMemoryStore(emptyShelf(), () => '2030-05-04T08:00:00Z');
+    const told: string[] = [];
+    const broken = () => {
+      throw new Error('the decision is not offered\nat a place in the program');
+    };
+    await writeDemonstration(store, sheets, (line) => told.push(line), broken);
+    expect(told).toEqual(['The invented demonstration is left out: the decision is not offered']);
+    expect(await store.jobs()).toEqual([]);
   });
 });

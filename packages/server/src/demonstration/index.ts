@@ -16,12 +16,34 @@ const SHEET = 'quernside-51-v8';
 /** The one decision that was taken; the others wait for the person who tries the program. */
 const DECIDED = { decision: 'bore-oversize', scope: 'all', reason: 'as recommended; the owner agrees' };
 
-/** Does nothing when the log holds any job already, or when the sheet is not among those given. */
-export async function writeDemonstration(store: Store, sheets: SheetLibrary): Promise<void> {
+/**
+ * Does nothing when the log holds any job already, or when the sheet is not among those given. A demonstration that cannot be made is
+ * told to `tell` in one line and left out whole: nobody is kept from their own work by it.
+ */
+export async function writeDemonstration(
+  store: Store,
+  sheets: SheetLibrary,
+  tell: (line: string) => void,
+  make = demonstrationEntries,
+): Promise<void> {
   const text = sheets.textOf(SHEET);
   if (text === undefined || (await store.jobs()).length > 0) return;
-  const result = await store.append(demonstrationEntries(text));
-  if (!result.ok) throw new Error(describeAppendFault(result.fault));
+  const entries = madeOrTold(() => make(text), tell);
+  if (entries === undefined) return;
+  const result = await store.append(entries);
+  if (!result.ok) tell(leftOut(describeAppendFault(result.fault)));
+}
+
+const leftOut = (why: string): string => `The invented demonstration is left out: ${why}`;
+
+function madeOrTold(make: () => readonly Envelope[], tell: (line: string) => void): readonly Envelope[] | undefined {
+  try {
+    return make();
+  } catch (error) {
+    const [first = ''] = (error instanceof Error ? error.message : String(error)).split('\n');
+    tell(leftOut(first));
+    return undefined;
+  }
 }
 
 /** The sealed entries of the demonstration, the same on every call. Empty when the sheet has faults. */
