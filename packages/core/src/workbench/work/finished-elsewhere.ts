@@ -17,6 +17,7 @@ import {
 import type { KnownData } from '../../record/index.js';
 import type { Bench } from '../bench.js';
 import { slotsOf } from '../slot-names.js';
+import type { FinishedElsewhere } from './finished-act.js';
 import { RUNNING_RULES, type RunningPart, runningFinished } from './finished-running.js';
 
 /** What answers an act without anything being typed here. */
@@ -55,14 +56,6 @@ export function answeredBy({ engine }: Bench, act: WorkAct): AnsweredBy | undefi
   }
 }
 const jointsAt = ({ joints }: Bench['engine'], head: string) => joints.filter((joint) => joint.head === head);
-
-/** An act that is finished, the entry that finished it, and what to say of it. */
-export interface FinishedElsewhere {
-  readonly act: WorkAct;
-  readonly entry: string;
-  readonly words: string;
-  readonly result: 'good' | 'bad';
-}
 
 /** All that is finished elsewhere, by the entry that finished it. */
 export function finishedElsewhere(bench: Bench, plan: WorkPlan): ReadonlyMap<string, readonly FinishedElsewhere[]> {

@@ -10,7 +10,7 @@ import {
 } from '../../plan/index.js';
 import { type KnownData, runningFacts } from '../../record/index.js';
 import type { Bench } from '../bench.js';
-import type { FinishedElsewhere } from './finished-elsewhere.js';
+import type { FinishedElsewhere } from './finished-act.js';
 
 export type RunningPart = 'oil' | 'start' | 'run-in' | 'cylinder-tests';
 export const RUNNING_RULES: Readonly<Record<string, RunningPart>> = {

@@ -2,7 +2,8 @@
 import { DONE_AGAIN, type WorkFact, type WorkPlan, type WorkStanding, workStanding } from '../../plan/index.js';
 import type { ReadEntry } from '../../record/index.js';
 import type { Bench } from '../bench.js';
-import { type FinishedElsewhere, finishedElsewhere } from './finished-elsewhere.js';
+import type { FinishedElsewhere } from './finished-act.js';
+import { finishedElsewhere } from './finished-elsewhere.js';
 import { recordedFact } from './own-facts.js';
 import { planAt } from './work-plan.js';
 
