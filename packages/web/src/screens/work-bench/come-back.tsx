@@ -75,14 +75,14 @@ export function ComeBack({ desk, arrival, resume, back }: ComeBackProps) {
         of={pages.length}
         words={`${Math.min(at + 1, pages.length)} of ${Math.max(1, pages.length)}`}
       />
-      {at === 0 && <p>{resume.words}</p>}
+      {at === 0 && <p className="field-hint">{resume.words}</p>}
       {resume.leftBadly && (
         <p className="work-word">
           <strong>LEFT BADLY</strong> {resume.leftBadly}
         </p>
       )}
       {page && <PageWords page={page} resume={resume} />}
-      <Said recorder={desk.recorder} />
+      {desk.recorder.refused && <Said recorder={desk.recorder} />}
       <ActButton action={usually} run={run} />
       {asks && (
         <div className="apart">

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { TextField } from '../measure/text-field.js';
+import { TextField } from '../../bench/index.js';
 import { Pick } from '../work/pick.js';
 
 interface MethodPickProps {

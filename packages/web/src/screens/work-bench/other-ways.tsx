@@ -38,7 +38,7 @@ export function OtherWays({ desk, act, operation, last, done }: OtherWaysProps) 
           />
         </details>
       )}
-      <nav className="row" aria-label="Elsewhere in the work">
+      <nav className="row elsewhere" aria-label="Elsewhere in the work">
         {act && (
           <Link className="button" href={operationPlace(desk.job, act.operation)}>
             All of this operation

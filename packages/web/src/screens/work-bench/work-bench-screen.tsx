@@ -3,8 +3,7 @@ import { useEffect, useMemo } from 'react';
 import { Link, useLocation } from 'wouter';
 import { Progress, useAway } from '../../bench/index.js';
 import { usePerson } from '../../log/index.js';
-import { BenchScreen, momentNow, type OpenJob, Said, setWayBack, WithJob } from '../../shell/index.js';
-import { useShownIn } from '../measure/use-shown-in.js';
+import { BenchScreen, momentNow, type OpenJob, Said, setWayBack, useShownIn, WithJob } from '../../shell/index.js';
 import { actName, benchPlace, workPlace } from '../work/act-words.js';
 import { useMinutes, withinMinutes } from '../work/use-minutes.js';
 import { useWork, type WorkDesk } from '../work/use-work.js';
@@ -47,12 +46,12 @@ function WorkBench({ open, chosen }: { readonly open: OpenJob; readonly chosen: 
     () => (chosen === undefined ? undefined : actView(bench, chosen, shown)),
     [bench, chosen, shown],
   );
-  const toNext = () => {
-    away.back();
-    if (chosen !== undefined) go(benchPlace(job), { replace: true });
-  };
   const { operation, resume, current } = view;
   const returning = resume !== undefined && away.reason !== undefined;
+  const toNext = () => {
+    if (!returning) away.back();
+    if (chosen !== undefined) go(benchPlace(job), { replace: true });
+  };
   return (
     <BenchScreen
       key={operation?.id ?? 'none'}
@@ -61,7 +60,10 @@ function WorkBench({ open, chosen }: { readonly open: OpenJob; readonly chosen: 
       begun={(operation?.progress.done ?? 0) > 0}
       once
     >
-      {returning && away.reason ? (
+      {owed?.look === 'owed' ? (
+        // Who only looks does not go on with the work, so nothing is touched anew for it.
+        <LookStep key={owed.id} act={owed} desk={desk} looked={toNext} />
+      ) : returning && away.reason ? (
         <ComeBack
           desk={desk}
           arrival={away.reason}
@@ -71,11 +73,10 @@ function WorkBench({ open, chosen }: { readonly open: OpenJob; readonly chosen: 
             if (begun !== undefined) go(benchPlace(job, begun));
           }}
         />
-      ) : owed?.look === 'owed' ? (
-        <LookStep key={owed.id} act={owed} desk={desk} looked={toNext} />
       ) : (
+        // Found not good, the same act stands there anew.
         <Work
-          key={current?.act.id ?? 'none'}
+          key={`${current?.act.id} ${current?.act.given?.entry}`}
           desk={desk}
           view={view}
           current={current}

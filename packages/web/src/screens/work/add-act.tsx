@@ -1,6 +1,6 @@
 import { type OperationView, operationView, type WorkWish } from '@gudgeon/core/workbench';
 import { type FormEvent, useMemo, useState } from 'react';
-import { ChoiceField, TextField } from '../measure/text-field.js';
+import { ChoiceField, TextField } from '../../bench/index.js';
 import { actName } from './act-words.js';
 import type { WorkDesk } from './use-work.js';
 

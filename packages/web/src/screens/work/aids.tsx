@@ -1,6 +1,6 @@
 import type { AidView } from '@gudgeon/core/workbench';
 import { type FormEvent, useState } from 'react';
-import { TextField } from '../measure/text-field.js';
+import { TextField } from '../../bench/index.js';
 import { noteChosen, offeredWords } from './kept.js';
 import { Pick } from './pick.js';
 import type { WorkDesk } from './use-work.js';
@@ -12,7 +12,8 @@ const AIDS = ['checking spring', 'clay', 'solid stand-in lifter', 'piston stop',
 export function Aids({ desk, aids }: { readonly desk: WorkDesk; readonly aids: readonly AidView[] }) {
   return (
     <section className="stack" aria-labelledby="aids">
-      <h2 id="aids">Aids out ({aids.reduce((sum, { count }) => sum + count, 0)})</h2>
+      <h2 id="aids">Aids of the trial</h2>
+      {aids.length === 0 && <p>None is out.</p>}
       <ul className="plain stack">
         {aids.map(({ aid, count, where }) => (
           <li key={aid} className="recorded">

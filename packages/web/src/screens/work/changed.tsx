@@ -1,7 +1,7 @@
 import { type ReopenedPreview, reopenedPreview, reopeningViews } from '@gudgeon/core/workbench';
 import { useMemo, useState } from 'react';
 import { ReasonForm } from '../../bench/index.js';
-import { ChoiceField } from '../measure/text-field.js';
+import { ChoiceField } from '../../bench/index.js';
 import { actName } from './act-words.js';
 import type { WorkDesk } from './use-work.js';
 

@@ -1,5 +1,5 @@
 import { type FormEvent, useState } from 'react';
-import { TextField } from '../measure/text-field.js';
+import { TextField } from '../../bench/index.js';
 import type { WorkDesk } from './use-work.js';
 
 const LINES = [

@@ -4,7 +4,7 @@ import { Link } from 'wouter';
 import { Progress, Reasoned, SignalPanel } from '../../bench/index.js';
 import { usePerson } from '../../log/index.js';
 import { AskPerson, type OpenJob, Said, Title, WithJob } from '../../shell/index.js';
-import { useShownIn } from '../measure/use-shown-in.js';
+import { useShownIn } from '../../shell/index.js';
 import { ActDetails } from './act-details.js';
 import { ActMark, markOf } from './act-mark.js';
 import { groupOf, workPlace } from './act-words.js';

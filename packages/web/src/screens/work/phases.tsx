@@ -38,7 +38,7 @@ function OperationLink({ job, operation }: { readonly job: string; readonly oper
     <Link className="act-link" href={operationPlace(job, operation.id)}>
       <span className="act-link-words">
         <span>
-          {finished ? '✓ ' : ''}
+          {finished && progress.done > 0 ? '✓ ' : ''}
           {title}
         </span>
         <small>
