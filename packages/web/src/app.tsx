@@ -25,6 +25,10 @@ const Work = lazy(() => import('./screens/work/index.js').then((m) => ({ default
 const Operation = lazy(() => import('./screens/work/index.js').then((m) => ({ default: m.OperationScreen })));
 const WorkBench = lazy(() => import('./screens/work-bench/index.js').then((m) => ({ default: m.WorkBenchScreen })));
 const Registers = lazy(() => import('./screens/registers/index.js').then((m) => ({ default: m.RegistersScreen })));
+const Start = lazy(() => import('./screens/running/index.js').then((m) => ({ default: m.StartScreen })));
+const RunIn = lazy(() => import('./screens/running/index.js').then((m) => ({ default: m.RunInScreen })));
+const Tests = lazy(() => import('./screens/running/index.js').then((m) => ({ default: m.TestsScreen })));
+const Service = lazy(() => import('./screens/running/index.js').then((m) => ({ default: m.ServiceScreen })));
 const EngineScreen = lazy(() => import('./screens/engine/index.js').then((m) => ({ default: m.EngineScreen })));
 
 export function App() {
@@ -65,6 +69,10 @@ export function App() {
         </Route>
         <Route path="/engine/:job/bench/:act?">{({ job, act }) => <WorkBench job={job} act={named(act)} />}</Route>
         <Route path="/engine/:job/registers">{({ job }) => <Registers job={job} />}</Route>
+        <Route path="/engine/:job/start/:part?">{({ job, part }) => <Start job={job} part={part} />}</Route>
+        <Route path="/engine/:job/run-in">{({ job }) => <RunIn job={job} />}</Route>
+        <Route path="/engine/:job/tests">{({ job }) => <Tests job={job} />}</Route>
+        <Route path="/engine/:job/service">{({ job }) => <Service job={job} />}</Route>
         <Route path="/engine/:job/valves">{({ job }) => <Valves job={job} />}</Route>
         <Route>
           <NotHere />

@@ -16,6 +16,7 @@ import './css/plots.css';
 import './css/combination.css';
 import './css/turning.css';
 import './css/work.css';
+import './css/running.css';
 import './css/record.css';
 import './css/print.css';
 import { App } from './app.js';

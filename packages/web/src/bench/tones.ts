@@ -38,3 +38,9 @@ export function toneRefused(): void {
     beep(520, 0.42, 0.4);
   });
 }
+
+/** Three long ones, not too high for ears that are covered: stop it at once. */
+export function toneStop(): void {
+  if (!ready()) return;
+  for (const start of [0, 0.6, 1.2]) beep(1000, start, 0.5);
+}

@@ -1,12 +1,5 @@
 /** From what a person keys on the screens of the running engine to entries of the log. */
-import {
-  GAUGES,
-  type HeardPlace,
-  type RunningWhat,
-  runInClock,
-  STOP_REASONS,
-  scheduleOf,
-} from '../../plan/index.js';
+import { GAUGES, type HeardPlace, type RunningWhat, runInClock, STOP_REASONS, scheduleOf } from '../../plan/index.js';
 import { describeFault, done, type Outcome, parseQuantity, refused } from '../../quantity/index.js';
 import { type EntryData, type Reading, runningFacts } from '../../record/index.js';
 import type { Bench } from '../bench.js';

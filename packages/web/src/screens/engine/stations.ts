@@ -2,17 +2,22 @@ import { headName, type Joint, jointsOfHead } from '@gudgeon/core/engine';
 import {
   type Bench,
   combinationStanding,
+  cylinderTestsView,
   fastenersStanding,
   fitStanding,
   gasketStanding,
   measureStanding,
   orderStanding,
   partsStanding,
+  remindersView,
+  runInView,
   type Standing,
+  startView,
   tighteningStanding,
   valvesStanding,
   workStandingOf,
 } from '@gudgeon/core/workbench';
+import { momentNow } from '../../shell/index.js';
 
 /** One place of work with how far it is. */
 export interface Station {
@@ -37,7 +42,7 @@ const station = (place: string, name: string, { progress, finished }: Standing):
 
 /** Every place of work on this engine, by way and by the part that it is about. */
 export function stationsOf(bench: Bench): readonly StationGroup[] {
-  return [measure(bench), fit(bench), combine(bench), assemble(bench), setValves(bench), record()];
+  return [measure(bench), fit(bench), combine(bench), assemble(bench), setValves(bench), runIn(bench), record()];
 }
 
 function measure(bench: Bench): StationGroup {
@@ -116,6 +121,26 @@ function setValves(bench: Bench): StationGroup {
     none: 'The sheet does not say what valve gear this engine has.',
     parts: known ? [{ name: 'Set valves', stations: [station('valves', 'Set valves', valves)] }] : [],
   };
+}
+
+/** Prime, start, run in, and what is read of the fresh engine. */
+function runIn(bench: Bench): StationGroup {
+  const { ready, tries } = startView(bench);
+  const { clock } = runInView(bench, momentNow().at);
+  const { compression } = cylinderTestsView(bench);
+  const service = remindersView(bench, momentNow().at);
+  const stations: readonly Station[] = [
+    { place: 'start', name: 'Prime and start', state: tries[0]?.words ?? ready.progress.words, finished: ready.all },
+    { place: 'run-in', name: 'Run-in by the clock', state: clock.words, finished: clock.state === 'finished' },
+    {
+      place: 'tests',
+      name: 'Compression and leakage',
+      state: compression.words,
+      finished: compression.ask === undefined && compression.rows.length > 0,
+    },
+    { place: 'service', name: 'Service', state: service.words, finished: false },
+  ];
+  return { way: 'run-in', name: 'Run in', none: '', parts: [{ name: 'Run in', stations }] };
 }
 
 function record(): StationGroup {

@@ -10,7 +10,7 @@ interface WaysProps {
   readonly next: string;
 }
 
-/** The ways to work on the engine; one that is not built yet says so instead of leading nowhere. */
+/** The ways to work on the engine. */
 export function Ways({ job, bench, next }: WaysProps) {
   const groups = useMemo(() => stationsOf(bench), [bench]);
   return (
@@ -33,10 +33,6 @@ export function Ways({ job, bench, next }: WaysProps) {
           ))}
         </section>
       ))}
-      <section className="stack" aria-labelledby="way-later">
-        <h2 id="way-later">Run in</h2>
-        <p className="way way-closed">Not in this version.</p>
-      </section>
     </div>
   );
 }
