@@ -8,5 +8,6 @@ export { Title } from './title.js';
 export { lengthTyped, type TypedReading } from './typed-reading.js';
 export { useBench } from './use-bench.js';
 export { type Recorder, useRecord } from './use-record.js';
+export { today, useShownIn } from './use-shown-in.js';
 export { setWayBack, useWayBack, useWayOn, type WayBack, type WayOn } from './way-back.js';
 export { type OpenJob, WithJob } from './with-job.js';

@@ -1,7 +1,7 @@
 import type { AnswerRow } from '@gudgeon/core/workbench';
 import { memo, useRef, useState } from 'react';
+import { VerdictMark } from '../../bench/index.js';
 import { useInSight, useWhenSeen } from '../../figures/index.js';
-import { VerdictMark } from '../measure/verdict-mark.js';
 
 /** As many as a glance takes in; the rest unfold. */
 const FIRST = 12;

@@ -1,9 +1,8 @@
 import { combinationView } from '@gudgeon/core/workbench';
 import { useMemo } from 'react';
 import { Link } from 'wouter';
-import { CautionsAgain } from '../../bench/index.js';
+import { CautionsAgain, VerdictMark } from '../../bench/index.js';
 import { type OpenJob, Said, Title, WithJob } from '../../shell/index.js';
-import { VerdictMark } from '../measure/verdict-mark.js';
 import { ScratchBar } from './scratch-bar.js';
 import { StandingDecision } from './standing-decision.js';
 import { useCombination } from './use-combination.js';

@@ -6,7 +6,7 @@ import {
   type PistonForm,
   stockGaskets,
 } from '@gudgeon/core/workbench';
-import { TextField } from '../measure/text-field.js';
+import { TextField } from '../../bench/index.js';
 import { CutFields, RangeFields, Tick } from './find-fields.js';
 import type { CombinationDesk } from './use-combination.js';
 

@@ -1,5 +1,5 @@
 import type { CutForm, RangeForm } from '@gudgeon/core/workbench';
-import { TextField } from '../measure/text-field.js';
+import { TextField } from '../../bench/index.js';
 
 interface TickProps {
   readonly name: string;

@@ -1,6 +1,6 @@
 import { type FindForm, formUnit, wantedRows } from '@gudgeon/core/workbench';
 import { useMemo } from 'react';
-import { TextField } from '../measure/text-field.js';
+import { TextField } from '../../bench/index.js';
 import { Tick } from './find-fields.js';
 import type { CombinationDesk } from './use-combination.js';
 

@@ -1,6 +1,5 @@
 import type { AnswerRow } from '@gudgeon/core/workbench';
-import { VerdictShape } from '../../bench/index.js';
-import { verdictState } from '../measure/verdict-mark.js';
+import { VerdictShape, verdictState } from '../../bench/index.js';
 
 /** As many as fit over the sliders of a phone. */
 const MOST = 3;

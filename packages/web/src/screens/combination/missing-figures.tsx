@@ -1,9 +1,9 @@
 import { figureKind, figureParts, placesOfFigure } from '@gudgeon/core/engine';
 import { proposeFigure, type SubjectView, shownWay, titleOfFigure, typedFigure } from '@gudgeon/core/workbench';
 import { type FormEvent, useId, useState } from 'react';
+import { ChoiceField } from '../../bench/index.js';
 import { usePerson } from '../../log/index.js';
 import { AskPerson } from '../../shell/index.js';
-import { ChoiceField } from '../measure/text-field.js';
 import type { CombinationDesk } from './use-combination.js';
 
 interface MissingFiguresProps {

@@ -1,8 +1,7 @@
 import type { PlaceView } from '@gudgeon/core/workbench';
 import { useRef } from 'react';
-import { VerdictShape } from '../../bench/index.js';
+import { VerdictShape, verdictState } from '../../bench/index.js';
 import { useInSight, useWhenSeen } from '../../figures/index.js';
-import { verdictState } from '../measure/verdict-mark.js';
 
 interface PlaceChoiceProps {
   /** "Ratio of each cylinder". */

@@ -6,7 +6,7 @@ import {
   typedFigure,
 } from '@gudgeon/core/workbench';
 import { type FormEvent, useId, useState } from 'react';
-import { ChoiceField, TextField } from '../measure/text-field.js';
+import { ChoiceField, TextField } from '../../bench/index.js';
 import { Answers } from './answers.js';
 
 interface RatioGoalFormProps {

@@ -1,6 +1,5 @@
 import { type Bench, type Scratch, type ShownIn, type Tried, triedOf } from '@gudgeon/core/workbench';
-import { type OpenJob, type Recorder, useBench, useRecord } from '../../shell/index.js';
-import { useShownIn } from '../measure/use-shown-in.js';
+import { type OpenJob, type Recorder, useBench, useRecord, useShownIn } from '../../shell/index.js';
 import { type ScratchStore, scratchOf, useScratch } from './scratch.js';
 
 /** What every screen of the combination works with. */

@@ -1,6 +1,6 @@
 import type { AlternativeView, DecisionView } from '@gudgeon/core/workbench';
 import type { CSSProperties } from 'react';
-import { VerdictMark } from '../measure/verdict-mark.js';
+import { VerdictMark } from '../../bench/index.js';
 
 interface AlternativesProps {
   readonly view: DecisionView;

@@ -1,7 +1,6 @@
 import type { AlternativeView, DecisionView } from '@gudgeon/core/workbench';
-import { ReasonForm } from '../../bench/index.js';
+import { ReasonForm, VerdictMark } from '../../bench/index.js';
 import { useActions } from '../../keys/index.js';
-import { VerdictMark } from '../measure/verdict-mark.js';
 
 interface DecideStepProps {
   readonly view: DecisionView;

@@ -1,9 +1,7 @@
 import type { FindingView } from '@gudgeon/core/workbench';
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { Verdict } from '../../bench/index.js';
-import { limitWords } from '../measure/place-findings.js';
-import { verdictState } from '../measure/verdict-mark.js';
+import { limitWords, Verdict, verdictState } from '../../bench/index.js';
 import { Working } from './working.js';
 
 interface FindingRowProps {

@@ -1,8 +1,8 @@
 import { type Bench, type InstrumentView, proposeCheck } from '@gudgeon/core/workbench';
 import { type FormEvent, useState } from 'react';
+import { ChoiceField, TextField } from '../../bench/index.js';
 import type { Recorder } from '../../shell/index.js';
 import { KeepGauge } from './keep-gauge.js';
-import { ChoiceField, TextField } from './text-field.js';
 
 interface GaugesProps {
   readonly bench: Bench;

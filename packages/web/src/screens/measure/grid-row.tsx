@@ -1,8 +1,7 @@
 import type { Cell, WorksheetRow, WorksheetView } from '@gudgeon/core/workbench';
 import { memo } from 'react';
-import { VerdictShape } from '../../bench/index.js';
+import { VerdictShape, verdictState } from '../../bench/index.js';
 import { tellingFinding } from './last-reading.js';
-import { verdictState } from './verdict-mark.js';
 
 const stationOf = (slot: string): string => slot.slice(slot.lastIndexOf('/') + 1);
 

@@ -1,9 +1,8 @@
 import type { InstrumentKind, Measured } from '@gudgeon/core/assess';
 import { type Bench, proposeInstrument } from '@gudgeon/core/workbench';
 import { type FormEvent, useState } from 'react';
-import { useSettings } from '../../bench/index.js';
+import { ChoiceField, TextField, useSettings } from '../../bench/index.js';
 import type { Recorder } from '../../shell/index.js';
-import { ChoiceField, TextField } from './text-field.js';
 
 interface Usual {
   readonly words: string;

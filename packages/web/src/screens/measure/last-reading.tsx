@@ -1,9 +1,8 @@
 import type { Cell, FindingView, WorksheetRow } from '@gudgeon/core/workbench';
 import { useEffect } from 'react';
-import { say } from '../../bench/index.js';
+import { say, VerdictMark } from '../../bench/index.js';
 import { StrikeReading } from './strike-reading.js';
 import type { SheetDesk } from './use-sheet-desk.js';
-import { VerdictMark } from './verdict-mark.js';
 
 const RANK = ['out', 'check again', 'near', 'in', 'no data'] as const;
 /** The finding of a place that matters most now; one without a size only says how much is still to read. */

@@ -3,11 +3,10 @@ import { useMemo } from 'react';
 import { Link } from 'wouter';
 import { CautionsAgain, Progress } from '../../bench/index.js';
 import { usePerson } from '../../log/index.js';
-import { AskPerson, type OpenJob, Said, Title, useBench, useRecord, WithJob } from '../../shell/index.js';
+import { AskPerson, type OpenJob, Said, Title, today, useBench, useRecord, WithJob } from '../../shell/index.js';
 import { Gauges } from './gauges.js';
 import { SheetList } from './sheet-list.js';
 import { Temperature } from './temperature.js';
-import { today } from './use-shown-in.js';
 
 export function MeasureScreen({ job }: { readonly job: string }) {
   return <WithJob job={job}>{(open) => <Measure open={open} />}</WithJob>;

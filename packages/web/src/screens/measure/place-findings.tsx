@@ -1,6 +1,6 @@
 import type { FindingView, WorksheetRow } from '@gudgeon/core/workbench';
 import { memo, useState } from 'react';
-import { VerdictMark } from './verdict-mark.js';
+import { limitWords, VerdictMark } from '../../bench/index.js';
 
 interface PlaceFindingsProps {
   readonly row: WorksheetRow;
@@ -118,8 +118,4 @@ function Why({ finding, again }: OneFindingProps) {
       )}
     </div>
   );
-}
-
-export function limitWords({ limit, wearLimit }: FindingView): string {
-  return [limit && `new ${limit}`, wearLimit && `wear limit ${wearLimit}`].filter(Boolean).join('; ');
 }

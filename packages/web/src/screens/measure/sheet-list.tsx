@@ -1,6 +1,6 @@
 import type { MeasureView, SheetRow } from '@gudgeon/core/workbench';
 import { Link } from 'wouter';
-import { VerdictMark } from './verdict-mark.js';
+import { VerdictMark } from '../../bench/index.js';
 
 interface SheetListProps {
   readonly job: string;

@@ -1,8 +1,7 @@
 import { type Bench, importWorksheet, type TableFault, type TableRead, worksheetTable } from '@gudgeon/core/workbench';
 import { type ChangeEvent, useId, useState } from 'react';
-import { saveFile } from '../../shell/index.js';
+import { saveFile, useShownIn } from '../../shell/index.js';
 import type { SheetDesk } from './use-sheet-desk.js';
-import { useShownIn } from './use-shown-in.js';
 
 interface TableFilesProps {
   readonly desk: SheetDesk;

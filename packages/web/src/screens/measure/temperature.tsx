@@ -1,8 +1,7 @@
 import { type Bench, proposeTemperature } from '@gudgeon/core/workbench';
 import { type FormEvent, useState } from 'react';
-import { useSettings } from '../../bench/index.js';
+import { TextField, useSettings } from '../../bench/index.js';
 import type { Recorder } from '../../shell/index.js';
-import { TextField } from './text-field.js';
 
 interface TemperatureProps {
   readonly bench: Bench;

@@ -10,9 +10,8 @@ import {
 } from '@gudgeon/core/workbench';
 import { useCallback, useMemo, useState } from 'react';
 import { useShownWidth } from '../../figures/index.js';
-import type { Recorder } from '../../shell/index.js';
+import { type Recorder, today, useShownIn } from '../../shell/index.js';
 import type { EntryMode } from './use-entry-mode.js';
-import { today, useShownIn } from './use-shown-in.js';
 import { nextEmpty } from './walk.js';
 
 /** One worksheet with what the person is doing at it. */

@@ -1,6 +1,6 @@
 import type { Bench, OrderLineView } from '@gudgeon/core/workbench';
+import { VerdictMark } from '../../bench/index.js';
 import type { Recorder } from '../../shell/index.js';
-import { VerdictMark } from '../measure/verdict-mark.js';
 import { CameBack } from './came-back.js';
 import { Places } from './places.js';
 

@@ -1,6 +1,6 @@
 import type { WrenchInHand } from '@gudgeon/core/workbench';
 import { useCallback, useMemo, useState } from 'react';
-import { today } from '../measure/use-shown-in.js';
+import { today } from '../../shell/index.js';
 
 /** The wrench in the hand goes from joint to joint; an adapter is on it at one joint only. */
 interface Kept {

@@ -1,5 +1,5 @@
 import { type FormEvent, useState } from 'react';
-import { TextField } from '../measure/text-field.js';
+import { TextField } from '../../bench/index.js';
 import type { WrenchChoice } from './use-wrench.js';
 
 /** An adapter that moves the drive away from the wrench's own axis; a straight extension needs none of this. */

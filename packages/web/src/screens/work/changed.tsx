@@ -1,7 +1,6 @@
 import { type ReopenedPreview, reopenedPreview, reopeningViews } from '@gudgeon/core/workbench';
 import { useMemo, useState } from 'react';
-import { ReasonForm } from '../../bench/index.js';
-import { ChoiceField } from '../../bench/index.js';
+import { ChoiceField, ReasonForm } from '../../bench/index.js';
 import { actName } from './act-words.js';
 import type { WorkDesk } from './use-work.js';
 

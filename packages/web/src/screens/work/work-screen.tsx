@@ -2,8 +2,7 @@ import { type WorkActView, type WorkView, workView } from '@gudgeon/core/workben
 import { type ReactNode, useEffect, useMemo } from 'react';
 import { Progress } from '../../bench/index.js';
 import { usePerson } from '../../log/index.js';
-import { AskPerson, type OpenJob, Said, Title, WithJob } from '../../shell/index.js';
-import { useShownIn } from '../../shell/index.js';
+import { AskPerson, type OpenJob, Said, Title, useShownIn, WithJob } from '../../shell/index.js';
 import { LeftCard } from '../work-bench/come-back.js';
 import { ActLink } from './act-link.js';
 import { AddAct } from './add-act.js';

@@ -1,5 +1,5 @@
 import type { CamCarries, ValveRoomView, ValveRoomWish } from '@gudgeon/core/workbench';
-import { ChoiceField } from '../../measure/text-field.js';
+import { ChoiceField } from '../../../bench/index.js';
 
 interface CamChoicesProps {
   readonly view: Pick<ValveRoomView, 'cylinder' | 'cylinders' | 'carries'>;

@@ -1,7 +1,6 @@
 import type { CorrectionRow, DegreeingView } from '@gudgeon/core/workbench';
 import { useState } from 'react';
-import { VerdictShape } from '../../../bench/index.js';
-import { VerdictMark } from '../../measure/verdict-mark.js';
+import { VerdictMark, VerdictShape } from '../../../bench/index.js';
 
 interface CorrectionsProps {
   readonly view: Pick<DegreeingView, 'corrections' | 'lobe'>;

@@ -8,7 +8,7 @@ import {
   shownWay,
 } from '@gudgeon/core/workbench';
 import { useState } from 'react';
-import { ChoiceField } from '../../measure/text-field.js';
+import { ChoiceField } from '../../../bench/index.js';
 import type { CombinationDesk } from '../use-combination.js';
 import { type KeyedNumber, SeveralEntry } from './several-entry.js';
 

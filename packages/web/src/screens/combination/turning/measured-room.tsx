@@ -1,8 +1,8 @@
 import { proposeRoom, type RoomWish, shownWay, type ValveRoomView } from '@gudgeon/core/workbench';
 import { useState } from 'react';
+import { ChoiceField } from '../../../bench/index.js';
 import { usePerson } from '../../../log/index.js';
 import { AskPerson } from '../../../shell/index.js';
-import { ChoiceField } from '../../measure/text-field.js';
 import type { CombinationDesk } from '../use-combination.js';
 import { ReadList } from './read-list.js';
 import { SeveralEntry } from './several-entry.js';

@@ -8,7 +8,7 @@ import {
   USUAL_PARTS,
 } from '@gudgeon/core/workbench';
 import { type FormEvent, useState } from 'react';
-import { ChoiceField, TextField } from '../../measure/text-field.js';
+import { ChoiceField, TextField } from '../../../bench/index.js';
 
 interface PartsFormProps {
   readonly atHand: PartsAtHand;

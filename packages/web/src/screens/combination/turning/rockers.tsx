@@ -1,9 +1,9 @@
 import { proposeTrial, type RockersView, rockersView, shownWay, type Tried } from '@gudgeon/core/workbench';
 import { useCallback, useState } from 'react';
+import { ChoiceField } from '../../../bench/index.js';
 import { FigureView, useShownWidth } from '../../../figures/index.js';
 import { usePerson } from '../../../log/index.js';
 import { AskPerson, type OpenJob } from '../../../shell/index.js';
-import { ChoiceField } from '../../measure/text-field.js';
 import { SubjectFrame } from '../subject-frame.js';
 import { type CombinationDesk, useCombination } from '../use-combination.js';
 import { useMovingView } from '../use-settled.js';

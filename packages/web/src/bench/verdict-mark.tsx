@@ -1,5 +1,5 @@
 import type { VerdictWord } from '@gudgeon/core/assess';
-import { VerdictShape, type VerdictState } from '../../bench/index.js';
+import { VerdictShape, type VerdictState } from './verdict-shape.js';
 
 /** The verdict's name as the bench components know it. */
 export const verdictState = (verdict: VerdictWord): VerdictState =>

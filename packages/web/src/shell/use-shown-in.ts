@@ -1,7 +1,7 @@
 import type { ShownIn } from '@gudgeon/core/workbench';
 import { useMemo } from 'react';
-import { useSettings } from '../../bench/index.js';
-import { localTime } from '../../log/index.js';
+import { useSettings } from '../bench/index.js';
+import { localTime } from '../log/index.js';
 
 /** How this device shows figures. */
 export function useShownIn(): ShownIn {
