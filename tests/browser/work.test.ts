@@ -132,7 +132,7 @@ describe('the whole work at the bench', () => {
     await act(page, 'mains-tightened@mains');
     const controls = await benchControls(page);
     expect(controls.filter(({ width, height }) => width < 126 || height < 126)).toEqual([]);
-    await picture(page, 'work-bench-phone', true);
+    await picture(page, 'work-act-phone', true);
     await page.getByRole('button', { name: 'Go round the fasteners' }).tap();
     await page.waitForURL(/\/tighten\/mains$/);
     await page.getByRole('link', { name: 'Back to the work' }).tap();

@@ -5,13 +5,29 @@ interface ActHeadProps {
   readonly offer?: WorkOfferView;
 }
 
+/** What is asked for, by kind of answer; a photo says so itself. */
+const asks: Readonly<Record<WorkActView['answer'], string>> = {
+  value: 'Read:',
+  'felt-or-seen': 'Say:',
+  photo: '',
+  worksheet: 'Recorded there:',
+  'joint-walk': 'Recorded there:',
+  register: 'Tell:',
+  list: 'Write down:',
+  'sign-off': 'Sign:',
+};
+
 /** One act, to be read from arm's length, and what has to be known before it is answered. */
 export function ActHead({ act, offer }: ActHeadProps) {
   return (
     <section className="work-act" aria-live="polite" data-act={act.id}>
       {act.place !== '' && <p className="work-place">{act.place}</p>}
       <h2 className="work-does">{act.does}</h2>
-      <p className="work-ask">Say: {act.ask}</p>
+      {asks[act.answer] !== '' && (
+        <p className="work-ask">
+          {asks[act.answer]} {act.ask}
+        </p>
+      )}
       {beforehand(act, offer).map(([word, text]) => (
         <p key={word} className="work-word">
           <strong>{word}</strong> {text}

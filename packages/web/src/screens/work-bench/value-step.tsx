@@ -3,6 +3,7 @@ import { ActButton, Armed, NumberEntry } from '../../bench/index.js';
 import { type Action, useActions } from '../../keys/index.js';
 import { EntryModes, SILENCE } from '../measure/entry-modes.js';
 import { useEntryMode } from '../measure/use-entry-mode.js';
+import { actName } from '../work/act-words.js';
 import { lastChosen, noteChosen } from '../work/kept.js';
 import { Pick } from '../work/pick.js';
 import { MethodPick } from './method-pick.js';
@@ -40,7 +41,8 @@ function KeyIt({ act, take }: StepProps & { readonly take: (keyed: Keyed) => voi
       {act.units.length > 1 && <Pick name="Unit" choices={act.units} chosen={unit} choose={chooseUnit} />}
       <Armed again={`${mode} ${unit}`} scroll={mode === 'pad'}>
         <NumberEntry
-          slot={act.place === '' ? 'The figure' : act.place}
+          // On a phone the field is all that there is room for.
+          slot={mode === 'pad' ? actName(act) : 'The figure'}
           about={act.id}
           unit={unit}
           sign={act.asked === undefined || SIGNED.has(act.asked)}
