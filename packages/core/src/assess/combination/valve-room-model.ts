@@ -53,10 +53,13 @@ export const roomAt = (model: RoomModel, angle: number, advance = 0, less = 0): 
 const DEGREE = Math.PI / 180;
 const WHOLE = 360;
 
-/** Whole degrees, one turn either way of the top of overlap, or as far as the lift is known with the cam advanced so. */
-export function anglesOf({ curve }: RoomModel, advance = 0): Float64Array {
-  const from = curve.whole ? -WHOLE : Math.max(-WHOLE, Math.ceil((curve.first - advance) / DEGREE));
-  const to = curve.whole ? WHOLE : Math.min(WHOLE, Math.floor((curve.last - advance) / DEGREE));
+/** Degrees either way beyond which no valve comes near the piston. */
+export const THROUGH_OVERLAP = 120;
+
+/** Whole degrees, one turn (or `reach`) either way of the top of overlap, or as far as the lift is known with the cam advanced so. */
+export function anglesOf({ curve }: RoomModel, advance = 0, reach = WHOLE): Float64Array {
+  const from = curve.whole ? -reach : Math.max(-reach, Math.ceil((curve.first - advance) / DEGREE));
+  const to = curve.whole ? reach : Math.min(reach, Math.floor((curve.last - advance) / DEGREE));
   return Float64Array.from({ length: Math.max(0, to - from + 1) }, (_, at) => (from + at) * DEGREE);
 }
 
@@ -74,7 +77,7 @@ export interface LeastRoom {
   readonly atEnd: boolean;
 }
 /** Farther from the top the piston has gone down by more than any valve opens. */
-const NEAR = 120 * DEGREE;
+const NEAR = THROUGH_OVERLAP * DEGREE;
 const LOOK = 2 * DEGREE;
 
 /** Least room over the overlap, and where. */

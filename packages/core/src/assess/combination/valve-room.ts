@@ -17,6 +17,7 @@ import {
   type RoomOptions,
   roomAt,
   roomModel,
+  THROUGH_OVERLAP,
   type ValveRoomOptions,
 } from './valve-room-model.js';
 import { type RoomSensitivity, sensitivitiesOf } from './valve-room-sensitivity.js';
@@ -80,7 +81,7 @@ export function roomSweep(
   const models = VALVE_KINDS.flatMap((kind) => roomModel(new Look(makeup, kind), kind, options) ?? []);
   return (advance) =>
     models.map((model) => {
-      const angles = anglesOf(model, advance);
+      const angles = anglesOf(model, advance, THROUGH_OVERLAP);
       const { angle, gap } = leastRoom(model, advance);
       return {
         kind: model.kind,

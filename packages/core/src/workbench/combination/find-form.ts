@@ -43,8 +43,11 @@ export interface FindForm {
 }
 export const NO_PISTON: PistonForm = { name: '', height: '', crown: '', price: '' };
 
-/** Gaskets of the sheet's stock. */
-export const stockGaskets = ({ engine }: Tried): readonly HeadGasketStock[] => engine.stock?.headGaskets ?? [];
+/** Gaskets of the sheet's stock that there are enough of: one for each bank, bought unless a count lies on the bench. */
+export const stockGaskets = ({ engine }: Tried): readonly HeadGasketStock[] =>
+  (engine.stock?.headGaskets ?? []).filter(
+    ({ count }) => count === undefined || count >= Math.max(1, engine.layout.banks.length),
+  );
 
 export const gasketWords = ({ name, thickness, price }: HeadGasketStock, shownIn: ShownIn): string =>
   `${name}, ${shownQuantity('length', thickness, shownIn)}${price === undefined ? '' : `, price ${price}`}`;

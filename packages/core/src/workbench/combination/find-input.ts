@@ -81,7 +81,9 @@ function gasketsOf(tried: Tried, { gaskets }: FindForm, read: Read): readonly Ga
   const bore = own.u === undefined ? own.value : { value: own.value, u: own.u };
   const bought = stockGaskets(tried).flatMap((one): GasketOffered | readonly GasketOffered[] => {
     if (!gaskets.stock.includes(one.id)) return [];
-    const { name, partNumber, thickness, price } = one;
+    const { name, partNumber, thickness, count } = one;
+    // What lies on the bench costs nothing more.
+    const price = count === undefined ? one.price : 0;
     const words = partNumber === undefined ? name : `${name} ${partNumber}`;
     return [{ name: words, thickness, bore: one.bore ?? bore, ...(price !== undefined && { price }) }];
   });

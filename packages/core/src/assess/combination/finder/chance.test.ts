@@ -51,10 +51,10 @@ describe('the chance that a limit holds', () => {
       wanted: { ...quench.wanted, ratio: { low: 9 } },
     };
     expect(chances(open, [0]).unstated).toEqual([
-      'fixed stroke',
-      'fixed cylinders 0 bore',
-      'fixed cylinders 0 chamber',
-      'gasket bore',
+      'stroke',
+      'bore, cylinder 1',
+      'chamber volume, cylinder 1',
+      'head gasket bore',
     ]);
     expect(chances(quench, [0]).unstated).toEqual([]);
   });
@@ -78,7 +78,7 @@ describe('the chance of all limits of a vee eight', () => {
   });
   it('says that the doubt of bought sizes was not stated', () => {
     expect(found.unstated).toEqual(
-      expect.arrayContaining(['rocker-ratio value', 'cam-advance value', 'pushrod value', 'piston compressionHeight']),
+      expect.arrayContaining(['rocker ratio', 'cam advance', 'pushrod', 'piston compression height']),
     );
   });
   it('is asked of the figures that the search found', () => {

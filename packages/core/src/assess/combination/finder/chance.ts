@@ -7,6 +7,7 @@ import type { FinderFault, FinderInput } from './model.js';
 import type { Need } from './need.js';
 import { keepsLimit } from './problem.js';
 import { poseProblem } from './search.js';
+import { sizeWords } from './size-words.js';
 import { movedTo, type Place, sizesIn } from './sizes-in.js';
 import type { World } from './world.js';
 
@@ -25,7 +26,7 @@ export interface Chances {
   /** All limits at once. By derivatives: draws of the straight-line model, which keeps what the limits share. */
   readonly together: { readonly byDerivatives?: number; readonly byTrials: number };
   readonly trials: number;
-  /** Sizes that move a figure and whose doubt nobody stated: the chances leave it out. */
+  /** In words: sizes that move a figure and whose doubt nobody stated: the chances leave it out. */
   readonly unstated: readonly string[];
 }
 export interface ChanceOptions {
@@ -156,6 +157,6 @@ function unstatedOf(needs: readonly Need[], world: World, doubts: readonly Doubt
     const moved = propagateBy(({ place }: Doubt, to) => numbers(needs, movedTo(world, [place], [to])), centre, [
       { ...one, standard: Math.max(Math.abs(one.value), 1e-3) * 1e-3 },
     ]);
-    return [...moved.values()].some(({ standard }) => standard > 0) ? [one.name] : [];
+    return [...moved.values()].some(({ standard }) => standard > 0) ? [sizeWords(one.place, world.fixed)] : [];
   });
 }

@@ -436,3 +436,25 @@ describe('an input that cannot be searched', () => {
     );
   });
 });
+
+describe('a hydraulic lifter that pumps up', () => {
+  const preload = { value: mm(0.8), u: 0 };
+  const hydraulic: FinderInput = {
+    ...veeEight,
+    fixed: { ...veeEight.fixed, intake: { ...veeEight.fixed.intake, preload } },
+  };
+  it('leaves less room by its preload times the rocker ratio, and both rooms must hold', () => {
+    const answer = find({ ...hydraulic, wanted: { valveRoom: { intake: mm(0.1) } } });
+    const [best] = answer.best['least-metal'];
+    const room = (key: string) => best!.figures.find((one) => one.key === `${key}@left`)!.value;
+    const ratio = best!.options.find(({ choice }) => choice === 'rocker-ratio')!.option.sizes.value;
+    const less = room('intake-room') - room('intake-room-pumped-up');
+    expect(less).toBeCloseTo(mm(0.8) * (typeof ratio === 'number' ? ratio : ratio!.value), 6);
+    expect(best!.figures.some(({ key }) => key.startsWith('exhaust-room-pumped-up'))).toBe(false);
+  });
+  it('rules out what only a full lifter would clear', () => {
+    const wanted = { valveRoom: { intake: mm(2) } };
+    const [solid, pumped] = [find({ ...veeEight, wanted }), find({ ...hydraulic, wanted })];
+    expect(pumped.feasible).toBeLessThan(solid.feasible);
+  });
+});

@@ -6,6 +6,7 @@ import { bankFromVertical } from '../intake-face.js';
 import { computed, Look } from '../look.js';
 import { figure, type Spot } from '../makeup.js';
 import type { Makeup } from '../model.js';
+import { preloadRead } from '../preload-read.js';
 import { cardLobe } from '../timing-lobes.js';
 import type {
   FinderCylinder,
@@ -122,6 +123,8 @@ function valveFrom(makeup: Makeup, side: ValveKind): FinderValve {
     const installed = look.read('spring-installed-height');
     return installed === undefined ? undefined : installed - look.planned('spring-shim');
   });
+  const hydraulic = makeup.engine.valveGear?.adjustment === 'hydraulic';
+  const preload = hydraulic ? sizeBy(makeup, side, preloadRead) : undefined;
   return {
     ...sizes(
       makeup,
@@ -134,6 +137,7 @@ function valveFrom(makeup: Makeup, side: ValveKind): FinderValve {
       },
       side,
     ),
+    ...(preload !== undefined && { preload }),
     ...(crown !== undefined && { crown: crown === 1 ? 'flat-crown' : 'parallel-pocket' }),
     ...(height !== undefined && { springHeight: height }),
     ...(lobe && { lobe }),

@@ -47,6 +47,8 @@ export interface FinderValve {
   /** Room along the stem, valve closed, piston at the top, with the gasket and piston of `measuredWith`. */
   readonly gapAtTop?: Size;
   readonly lash?: Size;
+  /** Of a hydraulic lifter: pumped up its plunger comes up by so much. */
+  readonly preload?: Size;
   readonly lobe?: LobeMotion;
   readonly springHeight?: Size;
   readonly bindHeight?: Size;

@@ -6,7 +6,7 @@ import { cylinderNeeds } from './cylinder-needs.js';
 import { peakLift } from './lobe-motion.js';
 import type { ChoiceKind, FinderInput, MissingSize, ValveSide } from './model.js';
 import { gasketSizes, lacking, type Need, placed, takenScale } from './need.js';
-import { roomNeed } from './room-need.js';
+import { roomNeeds } from './room-need.js';
 import { headCloser, headCut, known, or, pushrod, rockerRatio, type World } from './world.js';
 
 const FACES: readonly (readonly ChoiceKind[])[] = [['gasket'], ['deck-cut'], ['head-cut']];
@@ -25,7 +25,7 @@ export function needsOf(input: FinderInput): readonly Need[] {
     ]),
     ...(['intake', 'exhaust'] as const).flatMap((side) => {
       const least = wanted.valveRoom?.[side];
-      return least === undefined ? [] : banks.map((bank) => roomNeed(input, side, bank, several, least));
+      return least === undefined ? [] : banks.flatMap((bank) => roomNeeds(input, side, bank, several, least));
     }),
     ...(['intake', 'exhaust'] as const).flatMap((side) => springNeeds(input, side)),
   ];
