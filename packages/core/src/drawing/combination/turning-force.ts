@@ -14,7 +14,9 @@ export interface TurningShown {
 }
 const RADIUS = 130;
 const CENTRE = at(0, 0);
-const ROLES: readonly LineRole[] = ['visible', 'hidden', 'centre', 'thin'];
+/** As in the plots over the crank. */
+const ROLES: Readonly<Record<string, LineRole>> = { primary: 'hidden', secondary: 'thin', whole: 'visible' };
+const roleOf = ({ key }: RoundPath): LineRole => ROLES[key.split('-')[0]!] ?? 'centre';
 /** A path shorter than this share of the longest is a point. */
 const SMALL = 1e-3;
 
@@ -29,7 +31,7 @@ export function turningForce({ title, paths }: TurningShown, options: Shown = {}
     description: words(paths, most),
     shapes: [
       ...rings(most, unit, scale),
-      ...drawn.map((path, n) => tipPath(path, most, ROLES[n % ROLES.length]!)),
+      ...drawn.map((path) => tipPath(path, most)),
       ...drawn.flatMap((path, n) => keyOf(path, n, scale)),
     ],
     margin: scale.margin,
@@ -37,10 +39,10 @@ export function turningForce({ title, paths }: TurningShown, options: Shown = {}
   });
 }
 
-function tipPath({ key, points }: RoundPath, most: number, role: LineRole): Shape {
+function tipPath(path: RoundPath, most: number): Shape {
   const spot = ({ across, up }: RoundPath['points'][number]): Point =>
     at((across / most) * RADIUS, (-up / most) * RADIUS);
-  return polyline(points.map(spot), role, { part: key });
+  return polyline(path.points.map(spot), roleOf(path), { part: path.key });
 }
 
 function rings(most: number, unit: string, scale: Scale): readonly Shape[] {
@@ -55,10 +57,11 @@ function rings(most: number, unit: string, scale: Scale): readonly Shape[] {
 }
 
 /** Which line is which, under the drawing. */
-function keyOf({ key, name }: RoundPath, row: number, scale: Scale): readonly Shape[] {
+function keyOf(path: RoundPath, row: number, scale: Scale): readonly Shape[] {
+  const { key, name } = path;
   const down = RADIUS + scale.text * (1.4 + 1.5 * row);
   return [
-    line(at(-RADIUS, down), at(-RADIUS + 40, down), ROLES[row % ROLES.length]!, { part: key }),
+    line(at(-RADIUS, down), at(-RADIUS + 40, down), roleOf(path), { part: key }),
     label(at(-RADIUS + 46, down), name, scale.small, { anchor: 'start', part: key }),
   ];
 }

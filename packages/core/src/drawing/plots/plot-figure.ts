@@ -51,7 +51,11 @@ export function plotFigure(plot: Plot, size: PlotSize = LAPTOP_PLOT): Figure {
   const field = fieldOf(plot, size);
   const curves = plot.curves.flatMap((curve, number) => curveShapes(curve, number, field));
   const within = { left: field.left, right: field.right, top: field.top, bottom: field.bottom };
-  const names = placeLabels(namesIn(plot, field), [...curves.flatMap(boxesOf), numbersBelow(field)], within);
+  const names = placeLabels(
+    namesIn(plot, field),
+    [...curves.flatMap(boxesOf), ...plot.limits.map((limit) => hatchBox(limit, field)), numbersBelow(field)],
+    within,
+  );
   return compose({
     title: plot.title,
     description: [plot.description, plotWords(plot)],
@@ -77,6 +81,13 @@ const numbersBelow = (f: Field): Box => ({
 /** What a label keeps clear of: symbols, and the way of a curve in short boxes. */
 const boxesOf = (shape: Shape): readonly Box[] =>
   shape.kind !== 'polyline' || shape.closed ? [shapeBox(shape)] : boxesAlong(shape.points);
+
+/** Names keep off the line of a limit and its hatching. */
+function hatchBox({ axis, at: value, allowed }: Plot['limits'][number], f: Field): Box {
+  const y = f.y(axis, value);
+  const down = hatchDepth(allowed, f);
+  return { left: f.left, right: f.right, top: Math.min(y, y + down), bottom: Math.max(y, y + down) };
+}
 
 /** Names of limits and marks, which look for a free place. */
 function namesIn(plot: Plot, f: Field): readonly Wanted[] {
@@ -137,12 +148,14 @@ function upright(axis: Axis, side: 'left' | 'right', f: Field): readonly Shape[]
   return [...numbers, name];
 }
 
+const hatchDepth = (allowed: Plot['limits'][number]['allowed'], { letter }: Field): number =>
+  (allowed === 'above' ? 1 : -1) * letter * 0.7;
 const HATCHES = 16;
 /** A limit with short strokes on the side that is not allowed, as a drawing hatches what is solid. */
 function limitShapes({ axis, at: value, allowed }: Plot['limits'][number], f: Field): readonly Shape[] {
   const y = f.y(axis, value);
   if (y < f.top || y > f.bottom) return [];
-  const down = (allowed === 'above' ? 1 : -1) * f.letter * 0.7;
+  const down = hatchDepth(allowed, f);
   const step = (f.right - f.left) / HATCHES;
   const strokes = Array.from({ length: HATCHES }, (_, n) => {
     const x = f.left + (n + 0.5) * step;
