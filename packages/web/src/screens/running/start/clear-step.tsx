@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { ActButton, say } from '../../../bench/index.js';
 import { type Action, useActions, useFromTop } from '../../../keys/index.js';
-import type { GoProps } from './go-part.js';
+import type { GoProps } from './start-props.js';
 
 /** Fuel is on: one key, and nothing to read. */
 export function ClearStep({ go }: GoProps) {

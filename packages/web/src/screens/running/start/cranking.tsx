@@ -2,7 +2,7 @@ import { ActButton } from '../../../bench/index.js';
 import { type Action, useActions, useFromTop } from '../../../keys/index.js';
 import { useNow } from '../use-now.js';
 import { Counted } from './counted.js';
-import type { GoProps } from './go-part.js';
+import type { GoProps } from './start-props.js';
 import { secondsFrom } from './use-go.js';
 
 /** The clock of a go is looked at this often [ms]. */

@@ -3,7 +3,7 @@ import { type Action, useActions, useFromTop } from '../../../keys/index.js';
 import { useNow } from '../use-now.js';
 import { Counted } from './counted.js';
 import { GO_TICK } from './cranking.js';
-import type { GoProps } from './go-part.js';
+import type { GoProps } from './start-props.js';
 import { secondsFrom } from './use-go.js';
 
 /** It runs, and the gauge shows nothing yet. The keys stay where they are when the time is over: no hand finds the other one there. */

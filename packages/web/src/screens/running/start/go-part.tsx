@@ -4,14 +4,9 @@ import { Cranking } from './cranking.js';
 import { Dry } from './dry.js';
 import { Lines } from './lines.js';
 import { PressureSeen } from './pressure-seen.js';
-import type { StartProps } from './start-props.js';
+import type { GoProps } from './start-props.js';
 import { StoppedWhy } from './stopped-why.js';
 import { TryResult } from './try-result.js';
-import type { Go } from './use-go.js';
-
-export interface GoProps extends StartProps {
-  readonly go: Go;
-}
 
 /** The start itself. Lines come first; between fuel and cranking there is nothing more to read. */
 export function GoPart(props: GoProps) {

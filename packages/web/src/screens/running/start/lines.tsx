@@ -4,7 +4,7 @@ import { ActButton, Reasoned, say } from '../../../bench/index.js';
 import { type Action, useActions, useFromTop } from '../../../keys/index.js';
 import { startPlace } from '../places.js';
 import { StateMark } from '../state-mark.js';
-import type { GoProps } from './go-part.js';
+import type { GoProps } from './start-props.js';
 
 /** Read aloud by whoever holds the key and answered by the other, in this order; the deadly ones first. */
 const ALOUD: readonly string[] = ['second-person', 'extinguisher', 'throttle', 'stop-rule', 'clamp'];

@@ -2,7 +2,7 @@ import { proposeStart } from '@gudgeon/core/workbench';
 import { ActButton } from '../../../bench/index.js';
 import { type Action, useActions } from '../../../keys/index.js';
 import { FigureEntry } from '../figure-entry.js';
-import type { GoProps } from './go-part.js';
+import type { GoProps } from './start-props.js';
 import { secondsFrom } from './use-go.js';
 
 const UNITS = ['bar', 'psi', 'kPa', 'kgf/cm2'] as const;

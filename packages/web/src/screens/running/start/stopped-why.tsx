@@ -1,7 +1,7 @@
 import { proposeStart } from '@gudgeon/core/workbench';
 import { ActButton, ReasonForm } from '../../../bench/index.js';
 import { type Action, useActions, useFromTop } from '../../../keys/index.js';
-import type { GoProps } from './go-part.js';
+import type { GoProps } from './start-props.js';
 import { secondsFrom } from './use-go.js';
 
 /** It was stopped: what for. A gauge that showed nothing is a reading of nothing, not a reading that is missing. */

@@ -3,7 +3,7 @@ import { Link, useLocation } from 'wouter';
 import { ActButton, StrikeOut, Verdict, verdictState } from '../../../bench/index.js';
 import { type Action, useActions } from '../../../keys/index.js';
 import { runInPlace, startPlace } from '../places.js';
-import type { GoProps } from './go-part.js';
+import type { GoProps } from './start-props.js';
 
 /** What the last go told, and the way on: a new cam is not left at idle. */
 export function TryResult({ desk, view, again }: GoProps & { readonly again: () => void }) {
