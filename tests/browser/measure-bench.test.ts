@@ -14,7 +14,7 @@ import {
   picture,
 } from './harness.js';
 import { openGateway } from './plain-http.js';
-import { engines, standSheet } from './stand.js';
+import { engines, standByHand, standSheet } from './stand.js';
 
 let bench: Bench;
 beforeAll(async () => {
@@ -34,7 +34,7 @@ describe('a worksheet at the bench', () => {
     const gateway = await openGateway(bench.address);
     const device = await bench.device(phone, { address: gateway.address });
     const { page } = device;
-    const engine = await standSheet(page, engines.v8);
+    const engine = await standByHand(page, engines.v8);
     expect(await page.evaluate(() => [window.isSecureContext, typeof crypto.subtle, typeof crypto.randomUUID])).toEqual(
       [false, 'undefined', 'undefined'],
     );

@@ -1,6 +1,7 @@
 /** An invented single-cylinder engine with one head of four bolts: every kind of step, few of each. */
 import type { Page } from 'playwright-core';
 import { pastBounce } from './harness.js';
+import { stand } from './stand.js';
 
 export const smallSheet = `gudgeon: 1
 name: Withy single, bench test
@@ -51,19 +52,8 @@ joints:
     whenInDoubt: Loosen it fully and measure its length again.
 `;
 
-/** Puts the engine on a stand as a person would, and returns its address. */
-export async function standSmallEngine(page: Page, sheet: string = smallSheet): Promise<string> {
-  await page.goto('/new');
-  await page.getByLabel('A sheet file (YAML) from this device').setInputFiles({
-    name: 'withy.yaml',
-    mimeType: 'text/yaml',
-    buffer: Buffer.from(sheet),
-  });
-  await page.getByRole('heading', { name: 'The sheet can be read' }).waitFor();
-  await page.getByRole('button', { name: 'Put this engine on a stand' }).click();
-  await page.waitForURL(/\/engine\/[0-9a-f-]{36}$/);
-  return new URL(page.url()).pathname;
-}
+/** Puts the engine on a stand and returns its address. */
+export const standSmallEngine = (page: Page, sheet: string = smallSheet): Promise<string> => stand(page, sheet);
 
 /** Presses a key once for each step, as a pedal does, and waits until the step has moved on. */
 export async function pedal(page: Page, times: number): Promise<void> {
