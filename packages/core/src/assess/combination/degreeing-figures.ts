@@ -4,7 +4,7 @@ import { conformance } from '../../calc/metrology/index.js';
 import { valveKey } from '../../engine/index.js';
 import { formatQuantity, inch } from '../../quantity/index.js';
 import { judged } from '../decisions/judged.js';
-import { type FittedLobe, fitAt } from './degreeing-lobe.js';
+import { type FittedLobe, fitAt, LIFT_DOUBT } from './degreeing-lobe.js';
 import type { LobeDegreed, PlacedReading } from './degreeing-model.js';
 import type { Look } from './look.js';
 import type { AnsweredFigure } from './model.js';
@@ -114,7 +114,8 @@ function durations(
 }
 
 function peak(look: Look, { fit }: FittedLobe, of: Of): readonly AnsweredFigure[] {
-  const u = fit.doubtAt(fit.peakAngle);
+  const scatter = fit.doubtAt(fit.peakAngle);
+  const u = scatter === undefined ? undefined : Math.max(scatter, LIFT_DOUBT);
   const own: AnsweredFigure = {
     key: 'peak-lift',
     name: 'highest lobe lift',

@@ -48,8 +48,8 @@ function lowestOnBoth(readings: readonly PlacedReading[]): number | undefined {
   return Math.max(least(opening), least(closing)) + ABOVE * highest;
 }
 
-/** A reading of the lift to a hundredth of a millimetre. */
-const LIFT_DOUBT = fromStep(1e-5);
+/** A reading of the lift to a hundredth of a millimetre: no fit knows a lift better than the indicator that read it. */
+export const LIFT_DOUBT = fromStep(1e-5);
 /** One lobe in twenty may have a reading called wrong that is not. */
 const FALSE_ALARM = 0.05;
 /** Less than this times what wheel and indicator leave in doubt is not wrong, however well the others agree. */

@@ -25,6 +25,13 @@ describe('degreeing a cam', () => {
     expect(later.inside).toBeLessThan(0.01);
   });
 
+  it('knows the highest lift no better than the indicator that reads hundredths, however well the curve fits', () => {
+    const peak = answerIn(ask({ nose: 110, at: every(10) }), 'peak-lift', { valve: '1-intake-1' })!;
+    // Half of the last place either way, taken as rectangular.
+    expect(peak.u!).toBeGreaterThanOrEqual(5e-6 / Math.sqrt(3) - 1e-12);
+    expect(peak.u!).toBeLessThan(1e-5);
+  });
+
   it('gives the answer of equal lifts while the lobe has but one pair (MO-21: 60.0 and 145.5 make 102.75)', () => {
     const read = (wheel: number) => ({ lobe: INTAKE, wheel: wheel * DEGREE, lift: 0.003, at: 'lifter' }) as const;
     const answer = degreeing(makeup, [read(60), { ...read(145.5) }, { ...read(104), lift: 0.0078 }]);

@@ -108,11 +108,17 @@ function valvesOf(figures: readonly AnsweredFigure[], shownIn: ShownIn): readonl
     const verdicts = own.flatMap(({ verdict }) => verdict ?? []);
     return {
       id: valve,
-      name: valve.replace(/-(intake|exhaust)-/, '.'),
+      name: shortName(valve, keys),
       value: load === undefined ? '' : shownQuantity('force', load.value, shownIn),
       ...(verdicts.length > 0 && { verdict: worstVerdict(verdicts) }),
     };
   });
+}
+/** By its cylinder; where that has several of the kind, with its number among them. */
+function shortName(valve: string, all: readonly string[]): string {
+  const [cylinder, kind, index] = valve.split('-');
+  const several = all.filter((one) => one.startsWith(`${cylinder}-${kind}-`)).length > 1;
+  return several ? `${cylinder}, no. ${index}` : `${cylinder}`;
 }
 const worstOf = (valves: readonly PlaceView[]): PlaceView | undefined => {
   const worst = worstVerdict(valves.flatMap(({ verdict }) => verdict ?? []));

@@ -33,6 +33,27 @@ interface SeveralEntryProps {
   readonly children?: ReactNode;
 }
 
+/** A wheel that was keyed is still there when the page is loaded anew before its lift. */
+const place = (about: string) => `gudgeon.keyed.${window.location.pathname}.${about}`;
+function keptOf(about: string): readonly KeyedNumber[] {
+  try {
+    const kept: unknown = JSON.parse(sessionStorage.getItem(place(about)) ?? '[]');
+    return Array.isArray(kept) ? kept.filter(isKeyed) : [];
+  } catch {
+    return [];
+  }
+}
+const isKeyed = (one: unknown): one is KeyedNumber =>
+  typeof one === 'object' && one !== null && 'raw' in one && 'shown' in one && typeof one.shown === 'string';
+function write(about: string, keyed: readonly KeyedNumber[]): void {
+  try {
+    if (keyed.length === 0) sessionStorage.removeItem(place(about));
+    else sessionStorage.setItem(place(about), JSON.stringify(keyed));
+  } catch {
+    // A window that keeps nothing still takes the reading.
+  }
+}
+
 /** Numbers that belong together, one Enter each; what was keyed already stands above the field and can be keyed anew. */
 export function SeveralEntry(props: SeveralEntryProps) {
   return <Several key={props.about} {...props} />;
@@ -40,11 +61,12 @@ export function SeveralEntry(props: SeveralEntryProps) {
 
 function Several({ asked, record, onKeyed, children, about }: SeveralEntryProps) {
   const [mode, setMode] = useEntryMode();
-  const [keyed, setKeyed] = useState<readonly KeyedNumber[]>([]);
+  const [keyed, setKeyed] = useState(() => keptOf(about));
   const [round, setRound] = useState(0);
   const now = asked[keyed.length] ?? asked[0];
   const keep = (all: readonly KeyedNumber[]) => {
     setKeyed(all);
+    write(about, all);
     onKeyed?.(all);
   };
   const take = (raw: string, shown: string) => {
