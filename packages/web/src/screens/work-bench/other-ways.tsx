@@ -79,7 +79,7 @@ function AboutAct({
       ) : (
         <p className="field-hint">It cannot be left out: {act.mustDo}.</p>
       )}
-      {!act.critical && (
+      {!act.critical && act.answer !== 'sign-off' && (
         <Reasoned
           name="Hold it for critical"
           about="From then on a second look at it is owed."

@@ -1,7 +1,8 @@
+import type { PhotoTaken } from '@gudgeon/core/record';
 import { photosAbout } from '@gudgeon/core/workbench';
 import { useEffect, useRef } from 'react';
 import { ActButton } from '../../bench/index.js';
-import { type Action, useActions } from '../../keys/index.js';
+import { type Action, afterFrame, useActions } from '../../keys/index.js';
 import { PhotoField, PhotoStrip } from '../../photos/index.js';
 import { methodsFor } from './methods.js';
 import { type StepProps, usual } from './step.js';
@@ -22,6 +23,14 @@ export function PhotoStep({ act, desk, give }: StepProps) {
       result === 'good' ? told : `not good, ${told}`,
     );
   };
+  const kept = (photo: PhotoTaken) => {
+    if (!recorder.record({ kind: 'photo-taken', data: photo }, 'Photo kept')) return false;
+    // The field is ready for another one; the pedal's next press says that this one is good.
+    afterFrame(() => {
+      if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    });
+    return true;
+  };
   const good = usual('Good: it shows what is asked', () => answer('good'));
   const bad: Action = { name: 'bad', label: 'Not good', keys: ['n'], available: true, run: () => answer('bad') };
   const run = useActions(newest === undefined ? [] : [good, bad]);
@@ -33,12 +42,7 @@ export function PhotoStep({ act, desk, give }: StepProps) {
     <div className="bench" ref={box}>
       {newest && <ActButton action={good} run={run} />}
       <PhotoStrip job={job} bench={bench} about={act.photos} />
-      <PhotoField
-        job={job}
-        about={act.photos}
-        ask={newest === undefined ? act.ask : 'Another photo'}
-        onKept={(photo) => recorder.record({ kind: 'photo-taken', data: photo }, 'Photo kept')}
-      />
+      <PhotoField job={job} about={act.photos} ask={newest === undefined ? act.ask : 'Another photo'} onKept={kept} />
       {newest && (
         <div className="apart">
           <ActButton action={bad} run={run} second />

@@ -9,6 +9,8 @@ import { usual } from './step.js';
 
 interface Page {
   readonly title: string;
+  /** The same reason for all lines. */
+  readonly why?: string;
   readonly lines: readonly string[];
 }
 
@@ -32,6 +34,7 @@ export function SignStep({ desk, signed }: { readonly desk: WorkDesk; readonly s
         <p className="step-lead">
           {page.title} ({read + 1} of {pages.length})
         </p>
+        {page.why !== undefined && <p>Reason: {page.why}</p>}
         <ul className="sign-lines">
           {page.lines.map((line) => (
             <li key={line}>{line}</li>
@@ -58,7 +61,10 @@ export function SignStep({ desk, signed }: { readonly desk: WorkDesk; readonly s
 function pagesOf({ bench }: WorkDesk) {
   const view = workView(bench);
   const skips = new Map<string, WorkActView[]>();
-  for (const act of view.skips) skips.set(act.operationTitle, [...(skips.get(act.operationTitle) ?? []), act]);
+  for (const act of view.skips) {
+    const key = `${act.operation} ${act.skipped?.reason}`;
+    skips.set(key, [...(skips.get(key) ?? []), act]);
+  }
   const doubts = [
     ...view.reopened.map((act) => `Open again: ${actName(act)}: ${act.again?.why ?? ''}`),
     ...view.looks.map((act) => `Second look owed: ${actName(act)}`),
@@ -67,9 +73,10 @@ function pagesOf({ bench }: WorkDesk) {
     ...view.assumptions.map((line) => `Taken for granted: ${line}`),
   ];
   const pages: readonly Page[] = [
-    ...[...skips].map(([title, acts]) => ({
-      title: `Left out of: ${title}`,
-      lines: acts.map((act) => `${actName(act)}: ${act.skipped?.reason ?? ''}`),
+    ...[...skips.values()].map((acts) => ({
+      title: `Left out of: ${acts[0]?.operationTitle ?? ''}`,
+      why: acts[0]?.skipped?.reason ?? '',
+      lines: acts.map(actName),
     })),
     ...(doubts.length > 0 ? [{ title: 'In doubt', lines: doubts }] : []),
   ];
