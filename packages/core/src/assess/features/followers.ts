@@ -7,7 +7,7 @@ import { AXES, grid, lines, one, points } from './stations.js';
 
 const follower = { area: 'followers', measured: 'length' } as const satisfies Partial<FeatureKind>;
 const hole = { instrument: 'small-bore-gauge', resolution: TENTH, figure: 'follower-bore', sense: 'hole' } as const;
-const shaft = { instrument: 'outside-micrometer', resolution: TENTH, figure: 'follower-bore', sense: 'shaft' } as const;
+const shaft = { instrument: 'outside-micrometer', resolution: TENTH, figure: 'pin', sense: 'shaft' } as const;
 const IN_BORE = grid(lines('top', 'bottom'), AXES);
 const BORE = 'Two diameters at right angles near the top and near the bottom.';
 
@@ -54,7 +54,7 @@ export const followerBores: readonly FeatureRule[] = [
       resolution: TENTH,
       condition: 'face clean; lifter turning in a vee block',
       how: 'From the edge of the face to its middle. A flat or hollow face is finished.',
-      figure: 'follower-bore',
+      figure: 'runout',
       sizes: single('lifter-crown.height', 'lifter crown'),
       sense: 'shaft',
     },

@@ -62,10 +62,10 @@ function FilterButton({ filter, now, count, run }: FilterButtonProps) {
       onClick={() => run(filter.id)}
     >
       <span>
-        {filter.label} <strong>{count}</strong>
+        {filter.label}: <strong>{count}</strong>
       </span>
       <span className="fit-key act-key-name" aria-hidden="true">
-        {filter.key}
+        key {filter.key}
       </span>
     </button>
   );
