@@ -32,6 +32,9 @@ export interface SheetDesk {
   readonly strike: (slot: string, entry: string, reason: string) => void;
 }
 
+/** The drawing stands in the narrower of two columns on a laptop: its words are sized for that [CSS px]. */
+const DESK_WIDTH = 440;
+
 /** Undefined where the engine has no such feature. */
 export function useSheetDesk(
   bench: Bench,
@@ -40,7 +43,7 @@ export function useSheetDesk(
   first: string | undefined,
 ): SheetDesk | undefined {
   const shownIn = useShownIn();
-  const shownWidth = useShownWidth();
+  const shownWidth = Math.min(useShownWidth(), DESK_WIDTH);
   const [chosen, setChosen] = useState(first);
   const [repeat, setRepeat] = useState<string>();
   const [last, setLast] = useState<string>();
