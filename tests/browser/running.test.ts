@@ -97,6 +97,11 @@ async function look(page: Page, name: string): Promise<void> {
   for (const control of await benchControls(page))
     expect(Math.min(control.width, control.height), `${name}: ${control.name}`).toBeGreaterThanOrEqual(96);
 }
+/** Neither key is to be looked for while the seconds run, and none moves when they are over. */
+async function expectBothKeysInSight(page: Page): Promise<void> {
+  for (const control of await benchControls(page))
+    expect(control.bottom, control.name).toBeLessThanOrEqual(phone.height);
+}
 const go = (page: Page, phase: string) => page.locator(`[data-go="${phase}"]`).waitFor();
 async function sayTheLines(page: Page): Promise<void> {
   for (const line of ['second-person', 'extinguisher', 'throttle', 'stop-rule', 'clamp']) {
@@ -145,12 +150,17 @@ describe('the first start', () => {
     await press(page, 'PageDown');
     await go(page, 'dry');
     expect(await page.locator('[data-stop-now]').count()).toBe(0);
+    const before = await benchControls(page);
     await page.clock.fastForward(5000);
     await page.reload();
     await go(page, 'dry');
     expect(await page.locator('[data-stop-now]').count()).toBe(0);
     await page.clock.fastForward(4000);
     await page.locator('[data-stop-now]').getByText('8 s without oil pressure').waitFor();
+    await expectBothKeysInSight(page);
+    expect((await benchControls(page)).map(({ name, top }) => [name, top])).toEqual(
+      before.map(({ name, top }) => [name, top]),
+    );
     await look(page, 'stop-phone');
     await page.locator('[data-bench-control="stop"]').tap();
     await go(page, 'stopped');
@@ -169,6 +179,7 @@ describe('the first start', () => {
     person.append(answered('timing-nipped'));
     await sendNew();
     await page.goto(`${engine}/start/go`);
+    await page.locator('[data-try="out"]').waitFor();
     await press(page, 'a');
     await sayTheLines(page);
     await press(page, 'Enter');

@@ -52,5 +52,9 @@ export function meaningOfStop({ fact, step, ranSeconds, early }: BrokenOff, sche
   }
   return [ran, ...cause, 'Go on with the same step for what is left of it.'].join(' ');
 }
-const firstTimed = ({ steps }: Schedule) => steps.find(({ seconds }) => seconds !== undefined)?.number;
+/** The first that runs for a time at a speed: a line before it, such as priming by hand, turns no lobe under load. */
+const firstTimed = ({ steps }: Schedule) => {
+  const timed = steps.filter(({ seconds }) => seconds !== undefined);
+  return (timed.find(({ speed }) => speed !== undefined) ?? timed[0])?.number;
+};
 const minutes = (seconds: number): string => `${Math.round(seconds / 6) / 10}`;

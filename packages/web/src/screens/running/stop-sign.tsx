@@ -4,8 +4,15 @@ import { say, toneStop } from '../../bench/index.js';
 /** The tone comes again after this time [ms], as long as the sign stands. */
 const AGAIN = 3000;
 
+interface StopSignProps {
+  /** What is to be stopped, and why. */
+  readonly words: string;
+  /** A figure that goes on beside it, told to nobody again and again. */
+  readonly beside?: string;
+}
+
 /** Stop it: the shape, the word, what for; with a tone and, where it is wanted, spoken. */
-export function StopSign({ words }: { readonly words: string }) {
+export function StopSign({ words, beside }: StopSignProps) {
   useEffect(() => {
     toneStop();
     say(`Stop. ${words}`);
@@ -18,9 +25,13 @@ export function StopSign({ words }: { readonly words: string }) {
         <path d="M30 3h40l27 27v40L70 97H30L3 70V30z" fill="currentColor" />
         <path className="stop-cut" d="M32 32l36 36M68 32L32 68" strokeWidth="13" strokeLinecap="round" />
       </svg>
-      <p>
-        <strong>STOP</strong> {words}
-      </p>
+      <strong>STOP</strong>
+      {beside !== undefined && (
+        <span className="stop-beside" aria-hidden="true">
+          {beside}
+        </span>
+      )}
+      <p>{words}</p>
     </div>
   );
 }

@@ -54,10 +54,11 @@ export function ClockKeys(props: ClockKeysProps) {
       : undefined;
   const stopping: Action = { name: 'stop', label: 'Stop it', keys: ['Escape', 's'], available: running, run: stop };
   const over = running && clock.leftSeconds !== undefined && clock.leftSeconds <= 0;
-  const usual = running && !over ? reading : (go ?? (over ? stopping : reading));
+  const hurry = running && view.stopNow.length > 0;
+  const usual = hurry ? stopping : running && !over ? reading : (go ?? (over ? stopping : reading));
   const main: Action = { ...usual, keys: [...PEDAL, ...usual.keys] };
   const others = [go, running || clock.state === 'stopped' ? reading : undefined].filter(
-    (one): one is Action => one !== undefined && one.name !== main.name && !(running && !over && one === go),
+    (one): one is Action => one !== undefined && one.name !== main.name && !(running && (!over || hurry) && one === go),
   );
   const run = useActions([main, ...others, ...(passed ? [passed] : []), ...(main === stopping ? [] : [stopping])]);
   if (clock.state === 'finished' && line === undefined) return <RunInOver {...props} />;

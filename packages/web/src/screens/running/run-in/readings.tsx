@@ -16,8 +16,7 @@ export function Readings({ desk, view }: RunInProps) {
         <table className="readings">
           <thead>
             <tr>
-              <th scope="col">Minute</th>
-              <th scope="col">Gauge</th>
+              <th scope="col">Min</th>
               <th scope="col">Read</th>
               <th scope="col">Verdict</th>
             </tr>
@@ -26,8 +25,9 @@ export function Readings({ desk, view }: RunInProps) {
             {readings.map(({ given, title, text, verdict, says, minute }) => (
               <tr key={given.entry}>
                 <td>{minute ?? '–'}</td>
-                <td>{title}</td>
-                <td>{text}</td>
+                <td>
+                  {title} <strong>{text}</strong>
+                </td>
                 <td>
                   {verdict && <VerdictMark verdict={verdict} />} <span className="soft">{says}</span>
                 </td>

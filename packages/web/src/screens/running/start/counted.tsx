@@ -10,19 +10,27 @@ interface CountedProps {
   readonly stop: string;
 }
 
-/** Seconds of a process, very large; past the agreed figure it says stop. */
+/**
+ * Seconds of a process, very large; past the agreed figure the sign takes their place and has their height, so that no key moves under a hand
+ * that is on its way to it.
+ */
 export function Counted({ seconds, name, most, stop }: CountedProps) {
   const over = most !== undefined && seconds >= most;
   return (
-    <>
-      {over && <StopSign words={stop} />}
-      <div className="target">
-        <h2 className="step-lead">{name}</h2>
-        <p className="target-number go-seconds" data-current-number role="timer" aria-live="off">
-          {secondsText(seconds)} s
-        </p>
-        {most !== undefined && !over && <p>Stop at {most} s</p>}
-      </div>
-    </>
+    <div className="counted">
+      {over ? (
+        <StopSign words={stop} beside={`${secondsText(seconds)} s`} />
+      ) : (
+        <>
+          <p className="counted-name">
+            {name}
+            {most !== undefined && `, stop at ${most} s`}
+          </p>
+          <p className="target-number go-seconds" data-current-number role="timer" aria-live="off">
+            {secondsText(seconds)} s
+          </p>
+        </>
+      )}
+    </div>
   );
 }

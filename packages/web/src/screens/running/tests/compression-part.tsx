@@ -7,7 +7,7 @@ import { lastChosen, noteChosen } from '../../work/kept.js';
 import { Pick } from '../../work/pick.js';
 import { FigureEntry } from '../figure-entry.js';
 import { CylinderBar } from './cylinder-bar.js';
-import type { TestsProps } from './tests-props.js';
+import { limitOf, type TestsProps } from './tests-props.js';
 
 interface Asked {
   readonly cylinder: number;
@@ -35,7 +35,7 @@ export function CompressionPart({ desk, view }: TestsProps) {
           <Verdict
             state={verdictState(compression.verdict)}
             value={compression.words}
-            limit={[compression.rule.words, compression.rule.origin].filter((one) => one !== '').join('; ')}
+            limit={limitOf(compression.words, compression.rule)}
           />
           {compression.findings.map(({ words }) => (
             <p key={words} className="work-word" data-finding>
@@ -134,8 +134,8 @@ function Bars({ view, asked, choose }: BarsProps) {
               {row.says !== '' && `: ${row.says}`}
             </span>
           </span>
-          <VerdictMark verdict={row.verdict} />
           <span className="cylinder-again">
+            <VerdictMark verdict={row.verdict} />
             <Again words="Dry" asked={{ cylinder: row.cylinder, wet: false }} now={asked} choose={choose} />
             {row.dry && <Again words="Wet" asked={{ cylinder: row.cylinder, wet: true }} now={asked} choose={choose} />}
           </span>

@@ -34,9 +34,10 @@ export function CylinderBar({ share, limit, out, words }: CylinderBarProps) {
       {share !== undefined && (
         <rect className="bar-full" width={length} height={HIGH} {...(out ? { style: { fill: `url(#${id})` } } : {})} />
       )}
-      {limit !== undefined && (
-        <path className="bar-limit" d={`M${limit * WIDE} -1V${HIGH + 1}`} vectorEffect="non-scaling-stroke" />
-      )}
+      {limit !== undefined &&
+        ['bar-limit bar-limit-under', 'bar-limit'].map((name) => (
+          <path key={name} className={name} d={`M${limit * WIDE} -1V${HIGH + 1}`} vectorEffect="non-scaling-stroke" />
+        ))}
     </svg>
   );
 }

@@ -8,7 +8,7 @@ import { useWayOn } from '../../../shell/index.js';
 import { lastChosen, noteChosen } from '../../work/kept.js';
 import { FigureEntry } from '../figure-entry.js';
 import { CylinderBar } from './cylinder-bar.js';
-import type { TestsProps } from './tests-props.js';
+import { limitOf, type TestsProps } from './tests-props.js';
 
 /** The loss of each cylinder at firing dead centre: what it holds of the supply, and where the rest is heard. */
 export function LeakagePart({ desk, view }: TestsProps) {
@@ -29,7 +29,7 @@ export function LeakagePart({ desk, view }: TestsProps) {
           <Verdict
             state={verdictState(leakage.verdict)}
             value={leakage.words}
-            limit={[leakage.rule.words, leakage.rule.origin].filter((one) => one !== '').join('; ')}
+            limit={limitOf(leakage.words, leakage.rule)}
           />
           <ul className="plain cylinder-rows">
             {leakage.rows.map((row) => (
@@ -50,8 +50,8 @@ export function LeakagePart({ desk, view }: TestsProps) {
                     {row.says !== '' && `: ${row.says}`}
                   </span>
                 </span>
-                <VerdictMark verdict={row.verdict} />
                 <span className="cylinder-again">
+                  <VerdictMark verdict={row.verdict} />
                   <button
                     type="button"
                     className="button"

@@ -38,6 +38,7 @@ function Tests({ open }: { readonly open: OpenJob }) {
           </button>
         ))}
       </fieldset>
+      <Said recorder={desk.recorder} />
       {test === 'compression' ? <CompressionPart {...props} /> : <LeakagePart {...props} />}
       {view.doubts.length > 0 && (
         <ul className="plain stack" aria-label="Doubts">
@@ -48,7 +49,6 @@ function Tests({ open }: { readonly open: OpenJob }) {
           ))}
         </ul>
       )}
-      <Said recorder={desk.recorder} />
     </BenchScreen>
   );
 }
