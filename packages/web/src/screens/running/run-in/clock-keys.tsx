@@ -92,8 +92,8 @@ function nextStep({ clock, schedule }: RunInView): number | undefined {
 
 function beginWords({ clock, schedule }: RunInView, number: number): string {
   const ran = schedule.steps.find((step) => step.number === number)?.ranSeconds ?? 0;
-  if (clock.state === 'not-begun') return `It runs: begin step ${number}`;
-  return ran > 0 ? `It runs again: go on with step ${number}` : `Go on with step ${number}`;
+  if (clock.state === 'not-begun') return `Begin step ${number}`;
+  return ran > 0 ? `Begin again: go on with step ${number}` : `Go on with step ${number}`;
 }
 
 function RunInOver({ desk }: RunInProps) {
