@@ -7,6 +7,7 @@ import type {
   Angle,
   AngularSpeed,
   Length,
+  Mass,
   Pressure,
   Quantity,
   Ratio,
@@ -351,6 +352,19 @@ export interface PistonStock extends StockPart {
   readonly oversize: Length;
   readonly skirt?: Window<Length>;
   readonly grade?: string;
+  /** Name of another form than the maker fits: `flat`; absent: the maker's own, its sizes those of the engine where it states none. */
+  readonly form?: string;
+  readonly compressionHeight?: Length;
+  /** Dish and valve pockets positive, dome negative. */
+  readonly crownVolume?: Volume;
+  /** Valve pockets deeper than those of the maker's own piston, square to their floor. */
+  readonly pocketDeeper?: Length;
+  readonly mass?: Mass;
+}
+/** A key, bushing or sprocket that turns the cam against the crank. */
+export interface CamOffsetStock extends StockPart {
+  /** Crank angle that it gives, either way round. */
+  readonly offset: Angle;
 }
 export interface ShellStock extends StockPart {
   /** Of the journal; 0 is standard. */
@@ -389,6 +403,7 @@ export interface Stock {
   readonly springShims: readonly ThicknessStock[];
   readonly linerShims: readonly ThicknessStock[];
   readonly rings: readonly RingStock[];
+  readonly camOffsets: readonly CamOffsetStock[];
   readonly gradeCharts: readonly GradeChart[];
 }
 /** What the machine shop is told besides sizes, and what may not be passed. */

@@ -2,7 +2,7 @@
  * D02, D03: the smallest oversize that cleans up all bores and exists as a piston. Alternatives side by side: leave the bores, each
  * oversize that can be had, only the worn bores bored or sleeved.
  */
-import type { Alternative, Decision } from '../model.js';
+import type { Alternative, Assessment, Decision } from '../model.js';
 import { boreAsIs, wornOut } from './bore-as-is.js';
 import { type Boring, cutOf } from './bore-cut.js';
 import { boreOrder, cleanUpAllowance } from './bore-orders.js';
@@ -11,7 +11,7 @@ import { cutBefore } from './cut-before.js';
 import { blocked, type Decider, decided, notMeasured, placesOf, placesText, possible, waiting } from './decision.js';
 import { middle } from './judged.js';
 import type { LengthWords } from './length-words.js';
-import { oversizeText, type PistonSet, pistonSets } from './piston-sets.js';
+import { makersPistons, oversizeText, type PistonSet, pistonSets } from './piston-sets.js';
 import { pistonsTaken, ringsTaken } from './pistons-taken.js';
 import { someBores } from './some-bores.js';
 import { buysOf } from './stock-taken.js';
@@ -28,8 +28,8 @@ const QUESTION = {
 
 export const boreOversize: Decider = (assessment, words) => {
   if (placesOf(assessment, 'cylinder-bore').length === 0) return [];
-  const { crankTrain, stock } = assessment.engine;
-  const sets = pistonSets(stock?.pistons ?? []);
+  const { crankTrain } = assessment.engine;
+  const sets = pistonSets(makersPistons(assessment.engine));
   const missing = [
     ...notMeasured(assessment, 'cylinder-bore', 'cylinder-bore.diameter'),
     ...(crankTrain.bore === undefined ? ['bore: the sheet does not give the standard size'] : []),
@@ -63,12 +63,18 @@ function choose(boring: Boring): Decision {
     ],
     cautions: [
       'Pits and scores that the gauge does not touch come on top of the readings.',
+      ...(otherForms(assessment) ? [OTHER_FORMS] : []),
       ...(bores.some(({ wall }) => wall === undefined)
         ? ['The walls were not measured: how thin they become is not known.']
         : []),
     ],
   });
 }
+
+const OTHER_FORMS =
+  'Pistons are counted in the form that the maker fits; where the combination is decided for another form, buy that one in this oversize.';
+const otherForms = ({ engine }: Assessment): boolean =>
+  (engine.stock?.pistons ?? []).some(({ form }) => form !== undefined);
 
 interface Cut {
   readonly set: PistonSet;

@@ -56,6 +56,7 @@ export function decisionsOf(
   return DECIDERS.flatMap((decide) => decide(assessment, words));
 }
 
+export { type DecidedOversize, decidedOversize } from './decided-oversize.js';
 export type { Decider } from './decision.js';
 export { type LengthUnit, type LengthWords, lengthWords } from './length-words.js';
 export {

@@ -1,5 +1,5 @@
 /** Pistons that can be had, by oversize. */
-import type { PistonStock } from '../../engine/index.js';
+import type { Engine, PistonStock } from '../../engine/index.js';
 import type { Assessment } from '../model.js';
 import { placesOf, sizeAt } from './decision.js';
 import { type Closed, sameLength } from './judged.js';
@@ -15,6 +15,10 @@ export interface PistonSet {
   /** Skirts that this set may have, over all grades; absent where a grade has no printed size. */
   readonly skirt?: Closed;
 }
+
+/** Pistons of the maker's own form: another crown or height is chosen with the combination, not with the bores. */
+export const makersPistons = ({ stock }: Engine): readonly PistonStock[] =>
+  (stock?.pistons ?? []).filter(({ form }) => form === undefined);
 
 /** Sets in the order of their oversizes, standard first. */
 export function pistonSets(pistons: readonly PistonStock[]): readonly PistonSet[] {

@@ -7,7 +7,7 @@ import { blocked, figure, placesText, possible, worstVerdict } from './decision.
 import { type Closed, closed, judged, middle, moved } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import type { BorePlace, TaggedPiston } from './piston-places.js';
-import { oversizeText } from './piston-sets.js';
+import { makersPistons, oversizeText } from './piston-sets.js';
 import { clearanceIn } from './pistons-search.js';
 import { buysOf, canBeBought, piecesOf, type Taken } from './stock-taken.js';
 
@@ -16,7 +16,7 @@ interface Offer {
   readonly skirt: Closed;
 }
 const offersOf = ({ engine }: Assessment): readonly Offer[] =>
-  (engine.stock?.pistons ?? []).flatMap((piston) => {
+  makersPistons(engine).flatMap((piston) => {
     const skirt = piston.skirt && closed(piston.skirt);
     return skirt ? [{ piston, skirt }] : [];
   });

@@ -20,6 +20,7 @@ import { closed, middle } from './judged.js';
 import type { LengthWords } from './length-words.js';
 import { judgedPairs, measureOf, summary } from './piston-pairs.js';
 import { type BorePlace, pistonPlaces, type TaggedPiston } from './piston-places.js';
+import { makersPistons } from './piston-sets.js';
 import { fewestBought } from './pistons-bought.js';
 import { helpfulPiston, pistonsFor } from './pistons-search.js';
 
@@ -147,7 +148,7 @@ function helpOf(
   pistons: readonly TaggedPiston[],
   words: LengthWords,
 ): readonly string[] {
-  const skirts = (assessment.engine.stock?.pistons ?? []).flatMap(({ skirt }) => (skirt && closed(skirt)) ?? []);
+  const skirts = makersPistons(assessment.engine).flatMap(({ skirt }) => (skirt && closed(skirt)) ?? []);
   const sizes = [...new Set(skirts.map(middle))];
   const help = helpfulPiston(bores, pistons, 'least-total', sizes);
   if (help === undefined) return [];

@@ -164,3 +164,53 @@ describe('the rule by which a maker forms a shape is part of the limit', () => {
     expect(faults[0]?.message).toMatch(message);
   });
 });
+
+describe('pistons of another form in the stock', () => {
+  const TRAIN =
+    'crankTrain: { bore: 80 mm, stroke: 80 mm, rodLength: 140 mm, compressionHeight: 40.00 mm, deckHeight: 220.20 mm }\n';
+  const piston = (more: string) =>
+    `${BASE}${TRAIN}stock: { pistons: [{ id: flat, name: piston, oversize: standard, form: flat, ${more} }] }\n`;
+
+  it('keep height, crown with its sign, pockets and mass in SI; what is not stated is absent', () => {
+    const sizes = 'compressionHeight: 39.50 mm, crownVolume: -2.5 cm3, pocketDeeper: 0.5 mm, mass: 540 g';
+    const [full, bare] = [piston(sizes), piston('count: 4')].map((text) => engineOf(text).stock?.pistons[0]);
+    expect(full).toMatchObject({ form: 'flat', compressionHeight: expect.closeTo(0.0395, 12), mass: 0.54 });
+    expect(full?.crownVolume).toBeCloseTo(-2.5e-6, 15);
+    expect(full?.pocketDeeper).toBeCloseTo(0.0005, 12);
+    for (const size of ['compressionHeight', 'crownVolume', 'pocketDeeper', 'mass'])
+      expect(bare).not.toHaveProperty(size);
+    expect(engineOf(piston(sizes)).cautions).toEqual([]);
+  });
+
+  it.each([
+    ['compressionHeight: 395 mm', 'compressionHeight', '395.00 mm is 10 times the compression height of this engine'],
+    ['compressionHeight: 3.95 mm', 'compressionHeight', '3.95 mm is one part in 10 of the compression height'],
+    ['compressionHeight: 0 mm', 'compressionHeight', '"0 mm" is not more than zero'],
+    // Bore 80, stroke 80: 402.1 cm³ swept.
+    ['crownVolume: -250 cm3', 'crownVolume', '-250.0 cm3 in the crown of a cylinder that sweeps 402.1 cm3'],
+    ['mass: 0 g', 'mass', '"0 g" is not more than zero'],
+  ])('are refused with one line: %s', (sizes, at, words) => {
+    const faults = faultsOf(piston(sizes)).filter(({ path }) => path === `stock.pistons[0].${at}`);
+    expect(faults.map(({ message }) => message).join('\n')).toContain(words);
+    expect(faults).toHaveLength(1);
+  });
+
+  it('get a caution where their crown would stand far out of the deck', () => {
+    // 40 + 140 + 52 = 232, deck 220.2.
+    const { cautions } = engineOf(piston('compressionHeight: 52 mm'));
+    expect(cautions.map(({ code, path }) => `${code} ${path}`)).toEqual([
+      'deck-disagrees stock.pistons[0].compressionHeight',
+    ]);
+    expect(cautions[0]?.message).toContain('put its crown 11.80 mm above the deck');
+  });
+});
+
+describe('parts of the stock that turn the cam', () => {
+  const offset = (text: string) => `${BASE}stock: { camOffsets: [{ id: key, name: offset key, offset: ${text} }] }\n`;
+  it('keep what they give in crank degrees', () => {
+    expect(engineOf(offset('2 deg')).stock?.camOffsets[0]?.offset).toBeCloseTo(Math.PI / 90, 12);
+  });
+  it('are refused where they give nothing', () => {
+    expect(faultsOf(offset('0 deg'))[0]?.message).toContain('"0 deg" is not more than zero');
+  });
+});

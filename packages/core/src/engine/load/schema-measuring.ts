@@ -68,6 +68,17 @@ const piston = z.strictObject({
   oversize: fromStandard('Oversize', '0.50 mm'),
   skirt: plain('Diameter where the maker measures it.', '98.56..98.58 mm').optional(),
   grade: grade.optional(),
+  form: name
+    .meta({ description: "Another form than the maker's own, by a word; left out: the maker's.", examples: ['flat'] })
+    .optional(),
+  compressionHeight: plain("Pin centre to the flat of the crown; left out: the engine's.", '39.50 mm').optional(),
+  crownVolume: plain('Dish and valve pockets positive, dome negative.', '-2.5 cm3').optional(),
+  pocketDeeper: plain("Valve pockets deeper than those of the maker's own piston.", '0.5 mm').optional(),
+  mass: plain('Bare, without pin and rings.', '540 g').optional(),
+});
+const camOffset = z.strictObject({
+  ...part,
+  offset: plain('Crank degrees that it gives, fitted either way round.', '2 deg'),
 });
 const shell = z.strictObject({
   ...part,
@@ -106,6 +117,7 @@ export const stock = z.strictObject({
   springShims: list(z.strictObject(thickness)),
   linerShims: list(z.strictObject(thickness)),
   rings: list(ring),
+  camOffsets: list(camOffset),
   gradeCharts: list(chart),
 });
 

@@ -4,6 +4,7 @@ import type { HeadGasketStock } from '../../engine/index.js';
 import { fromUnit } from '../../quantity/index.js';
 import type { ShownIn } from '../measure-views.js';
 import { shownNumber, shownQuantity, shownWay } from './shown.js';
+import { pistonsOfStock } from './stock-pistons.js';
 import type { Tried } from './tried.js';
 
 export interface RangeForm {
@@ -30,7 +31,13 @@ export interface PistonForm {
 /** Plain data: it is kept in the window between two visits. */
 export interface FindForm {
   readonly gaskets: { readonly on: boolean; readonly stock: readonly string[]; readonly others: string };
-  readonly pistons: { readonly on: boolean; readonly rows: readonly PistonForm[] };
+  readonly pistons: {
+    readonly on: boolean;
+    /** Those that are there may stay. */
+    readonly keep: boolean;
+    readonly stock: readonly string[];
+    readonly rows: readonly PistonForm[];
+  };
   readonly chambers: RangeForm;
   readonly deckCut: CutForm;
   readonly headCut: CutForm;
@@ -79,9 +86,10 @@ export function firstForm(tried: Tried, shownIn: ShownIn): FindForm {
   });
   const usual = fromUnit('length', LEAST_CUT[shownIn.length], shownIn.length);
   const gaskets = stockGaskets(tried);
+  const pistons = pistonsOfStock(tried).offered.map(({ id }) => id);
   return {
     gaskets: { on: gaskets.length > 0, stock: gaskets.map(({ id }) => id), others: '' },
-    pistons: { on: false, rows: [NO_PISTON] },
+    pistons: { on: false, keep: true, stock: pistons, rows: pistons.length === 0 ? [NO_PISTON] : [] },
     chambers: {
       on: false,
       from: number('chamber-volume', -chamber * CHAMBER_ASIDE, first),

@@ -15,6 +15,7 @@ import { figure } from '../../assess/index.js';
 import { done, type Outcome, refused } from '../../quantity/index.js';
 import type { ShownIn } from '../measure-views.js';
 import { type CutForm, type FindForm, type PistonForm, type RangeForm, stockGaskets } from './find-form.js';
+import { pistonOffered, pistonsOfStock } from './stock-pistons.js';
 import type { Tried } from './tried.js';
 import { typedFigure } from './typed-figure.js';
 
@@ -43,7 +44,7 @@ function offerOf(tried: Tried, form: FindForm, shownIn: ShownIn): Offer {
   const read = reader(shownIn);
   return {
     ...(form.gaskets.on && { gaskets: { options: gasketsOf(tried, form, read) } }),
-    ...(form.pistons.on && { pistons: { options: form.pistons.rows.map((row) => pistonOf(row, read)) } }),
+    ...(form.pistons.on && { pistons: pistonsOf(tried, form, read) }),
     ...(form.chambers.on && { chambers: rangeOf('chamber-volume', form.chambers, read) }),
     ...(form.deckCut.on && { deckCut: cutOf('deck-cut', form.deckCut, read) }),
     ...(form.headCut.on && { headCut: cutOf('head-cut', form.headCut, read) }),
@@ -91,6 +92,13 @@ function gasketsOf(tried: Tried, { gaskets }: FindForm, read: Read): readonly Ga
   if (bought.length + others.length === 0)
     throw new NotReadable('head gasket: choose one, type a thickness, or close the choice');
   return [...bought, ...others];
+}
+
+function pistonsOf(tried: Tried, { pistons }: FindForm, read: Read): Offer['pistons'] & object {
+  const bought = pistonsOfStock(tried).offered.filter(({ id }) => pistons.stock.includes(id));
+  const options = [...bought.map(pistonOffered), ...pistons.rows.map((row) => pistonOf(row, read))];
+  if (options.length === 0) throw new NotReadable('piston: choose one, type one, or close the choice');
+  return { options, keep: pistons.keep };
 }
 
 function pistonOf({ name, height, crown, price }: PistonForm, read: Read): PistonOffered {

@@ -12,6 +12,8 @@ import {
   foundAsScratch,
   foundView,
   openBench,
+  pistonsOfStock,
+  pistonWords,
   proposeFigure,
   type Tried,
   triedOf,
@@ -65,8 +67,13 @@ describe('the form of a search', () => {
     ['no gasket at all', { gaskets: { on: true, stock: [], others: '' } }, 'head gasket: choose one'],
     [
       'a piston without sizes',
-      { pistons: { on: true, rows: [{ name: '', height: '', crown: '', price: '' }] } },
+      { pistons: { ...form.pistons, on: true, rows: [{ name: '', height: '', crown: '', price: '' }] } },
       'piston',
+    ],
+    [
+      'no piston at all',
+      { pistons: { on: true, keep: true, stock: [], rows: [] } },
+      'piston: choose one, type one, or close the choice',
     ],
   ])('refuses %s by name', (_, part, words) => {
     expect(refusal({ ...form, ...part })).toContain(words);
@@ -80,6 +87,81 @@ describe('the form of a search', () => {
       camAdvance: { ...form.camAdvance, on: false },
     };
     expect(refusal(closed)).toContain('Open at least one choice');
+  });
+});
+
+describe('pistons of the stock in a search', () => {
+  const ids = (given: Tried) => pistonsOfStock(given).offered.map(({ id }) => id);
+  const decide = (alternative: string) => {
+    const scribe = new Scribe(v8);
+    const data = { decision: 'bore-oversize', scope: 'all', alternative, words: '', figures: [], orders: [], buys: [] };
+    scribe.append({ kind: 'decided', data: { ...data, reason: 'worn' } });
+    return triedOf(scribe.bench, NOTHING);
+  };
+
+  it('are the standard ones where nothing is decided for the bores, the grades of one form together', () => {
+    expect(ids(tried)).toEqual(['std-a', 'flat', 'dished-low']);
+    expect(pistonsOfStock(tried).left).toContain(
+      'piston with a flat crown Q51-320-50: 0.500 mm oversize, the bores are for standard.',
+    );
+    expect(pistonsOfStock(tried).offered.map((one) => pistonWords(one, MM))).toContain(
+      'piston with a deep dish, 0.5 mm lower Q51-321, compression height 35.100 mm, crown 6.50 cm3, the set 432',
+    );
+  });
+  it('are those of the oversize that the bores are decided for, and none where there are two', () => {
+    expect(ids(decide('bore-500'))).toEqual(['over-50', 'flat-50']);
+    expect(ids(decide('as-is'))).toEqual(ids(tried));
+    expect(ids(decide('some-500'))).toEqual([]);
+    expect(pistonsOfStock(decide('some-500')).left).toHaveLength(1);
+  });
+  it('of the form that the maker fits are as the engine was made, the others as they say', () => {
+    const { offer } = inputOf({ ...form, pistons: { ...form.pistons, on: true } });
+    expect(offer.pistons).toMatchObject({
+      keep: true,
+      options: [
+        { compressionHeight: { value: expect.closeTo(0.0356, 9) }, crownVolume: { value: expect.closeTo(3.8e-6, 12) } },
+        { compressionHeight: 0.0356, crownVolume: 1.2e-6 },
+        { compressionHeight: 0.0351, crownVolume: 6.5e-6 },
+      ],
+    });
+    // Eight of the dearest grade (44), eight flat ones (52), eight low ones (54).
+    expect(offer.pistons?.options.map(({ price }) => price)).toEqual([352, 416, 432]);
+  });
+  it('that lie on the bench cost nothing, and too few of them are none', () => {
+    const stock = (count: number): Tried => {
+      const pistons = v8.stock!.pistons.map((one) => (one.id === 'flat' ? { ...one, count } : one));
+      return { ...tried, engine: { ...v8, stock: { ...v8.stock!, pistons } } };
+    };
+    expect(pistonsOfStock(stock(8)).offered.find(({ id }) => id === 'flat')?.price).toBe(0);
+    expect(pistonsOfStock(stock(7)).left).toContain('piston with a flat crown Q51-320: there are 7, 8 are needed.');
+  });
+  it('are named in what was found, and on the scratch copy give the ratio and the valve room that the search named', () => {
+    const pistons = { ...form.pistons, on: true, keep: false, stock: ['dished-low'] };
+    const answer = find({ ...form, pistons, waived: ['ratio', 'quench'] });
+    const [first] = foundView(answer, MM).rankings[0]!.combinations;
+    expect(first?.parts.find(({ name }) => name === 'piston')?.text).toContain('Q51-321');
+    const scratch = new Map(foundAsScratch(tried, first!.combination));
+    expect(scratch.get('piston-mass')).toBeCloseTo(0.59, 9);
+    const after = triedOf(bench, scratch);
+    const { offer: _, ...again } = inputOf({ ...form, waived: ['ratio', 'quench'] }, MM, after);
+    // Searched anew from there, with nothing but the gasket that was chosen: the same figures.
+    const gasket = first!.combination.options.find(({ choice }) => choice === 'gasket')!.option.sizes;
+    const offered = { gaskets: { options: [{ thickness: gasket.thickness!, bore: gasket.bore! }] } };
+    const begun = beginSearch({ ...again, offer: offered });
+    if (!begun.ok) throw new Error('refused');
+    while (!advance(begun.value, 1e6).done);
+    const figures = answerOf(begun.value).best['least-metal'][0]!.figures;
+    expect(figures.map(({ key }) => key)).toContain('intake-room@left');
+    for (const { key, value } of first!.combination.figures)
+      expect(figures.find((one) => one.key === key)!.value).toBeCloseTo(value, 9);
+  });
+  it('may stay as they are, which costs nothing and changes nothing', () => {
+    const answer = find({ ...form, pistons: { ...form.pistons, on: true } });
+    const [cheapest] = answer.best['least-cost'];
+    expect(cheapest!.options.find(({ choice }) => choice === 'piston')!.option.asIs).toBe(true);
+    const view = foundView(answer, MM).rankings[0]!.combinations;
+    expect(view.flatMap(({ parts }) => parts)).toContainEqual({ name: 'piston', text: 'as they are' });
+    expect(foundAsScratch(tried, cheapest!).map(([key]) => key)).not.toContain('compression-height');
   });
 });
 
@@ -110,7 +192,8 @@ describe('what was found', () => {
     if (!stated.ok) throw new Error(stated.fault);
     for (const entry of stated.value) scribe.append(entry);
     const measured = triedOf(scribe.bench, NOTHING);
-    const pistons = { on: true, rows: [{ name: 'lower', height: '35.42', crown: '3.8', price: '' }] };
+    const row = { name: 'lower', height: '35.42', crown: '3.8', price: '' };
+    const pistons = { on: true, keep: false, stock: [], rows: [row] };
     const answer = find({ ...form, pistons, waived: ['ratio', 'quench'] }, measured, { ratio: { low: 5, high: 15 } });
     const [first] = foundView(answer, MM).rankings[0]!.combinations;
     const scratch = new Map(foundAsScratch(measured, first!.combination));

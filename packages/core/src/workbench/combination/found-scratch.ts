@@ -1,9 +1,19 @@
 /** A found combination as figures for the scratch copy. */
 
-import { type FoundCombination, fixedFrom, type Option, sizeValue } from '../../assess/combination/finder/index.js';
-import { figure } from '../../assess/index.js';
+import {
+  type FixedFigures,
+  type FoundCombination,
+  fixedFrom,
+  type Option,
+  type Size,
+  sizeValue,
+} from '../../assess/combination/finder/index.js';
+import { figure, type Spot } from '../../assess/index.js';
+import { gapChange } from '../../calc/valvetrain/index.js';
 import { figureKey } from '../../engine/index.js';
+import type { Angle, Length } from '../../quantity/index.js';
 import { PLANNED } from './planned.js';
+import { massOfFound } from './stock-pistons.js';
 import type { Tried } from './tried.js';
 
 type Figures = readonly (readonly [key: string, value: number])[];
@@ -19,13 +29,17 @@ const ALIKE = 1e-12;
 /** A figure for all cylinders differs where any one of them has another. */
 function differs(tried: Tried, key: string, value: number): boolean {
   const [bare = key, place] = key.split('@');
-  const spots = place === undefined ? tried.engine.layout.cylinders.map(({ number }) => number) : [Number(place)];
+  const spots: readonly Spot[] =
+    place === undefined
+      ? tried.engine.layout.cylinders.map(({ number }) => number)
+      : [place === 'intake' || place === 'exhaust' ? place : Number(place)];
   return spots.some((spot) => Math.abs((figure(tried, bare, spot)?.value ?? nothing(bare)) - value) > ALIKE);
 }
 /** Where no work is planned there is none; of a part that is not known every size is another. */
 const nothing = (key: string): number => (PLANNED.has(key) ? 0 : Number.NaN);
 
-function figuresOf(tried: Tried, choice: string, { sizes }: Option): Figures {
+function figuresOf(tried: Tried, choice: string, option: Option): Figures {
+  const { sizes } = option;
   const [kind, bank] = choice.split('@');
   const size = (name: string) => (sizes[name] === undefined ? [] : [sizeValue(sizes[name])]);
   const put = (key: string, values: readonly number[]): Figures =>
@@ -34,7 +48,7 @@ function figuresOf(tried: Tried, choice: string, { sizes }: Option): Figures {
     case 'gasket':
       return [...put('gasket-thickness', size('thickness')), ...put('gasket-bore', size('bore'))];
     case 'piston':
-      return pistonOf(tried, size('compressionHeight'), size('crownVolume'));
+      return option.asIs === true ? [] : pistonOf(tried, option);
     case 'chamber':
       return put('chamber-volume', size('value'));
     case 'pushrod':
@@ -50,18 +64,43 @@ const keysOf = ({ engine }: Tried, key: string, bank: string | undefined): reado
     ? [key]
     : engine.layout.cylinders.filter((one) => one.bank === bank).map(({ number }) => figureKey(key, number));
 
-/** A measured deck clearance that still counts moves with the piston: it was measured with another one. */
-function pistonOf(tried: Tried, heights: readonly number[], crowns: readonly number[]): Figures {
-  const clearances = fixedFrom(tried).cylinders.flatMap(({ number, deckClearance, compressionHeight }) =>
-    heights.flatMap((height) => {
-      if (deckClearance === undefined || compressionHeight === undefined) return [];
-      const higher = height - sizeValue(compressionHeight);
-      return [[figureKey('deck-clearance', number), sizeValue(deckClearance) - higher] as const];
-    }),
-  );
+/**
+ * What was measured with another piston and still counts moves with it: deck clearance, and the room between valve and crown. Pockets
+ * that the crown volume did not hold go with the old piston.
+ */
+function pistonOf(tried: Tried, option: Option): Figures {
+  const { sizes } = option;
+  const height = sizeValue(sizes.compressionHeight!);
+  const fixed = fixedFrom(tried);
+  const clearances = fixed.cylinders.flatMap(({ number, deckClearance, compressionHeight }) => {
+    if (deckClearance === undefined || compressionHeight === undefined) return [];
+    const higher = height - sizeValue(compressionHeight);
+    return [[figureKey('deck-clearance', number), sizeValue(deckClearance) - higher] as const];
+  });
+  const pockets = fixed.cylinders.some((one) => one.pockets !== undefined);
+  const mass = massOfFound(tried, option);
   return [
-    ...heights.map((height) => ['compression-height', height] as const),
-    ...crowns.map((crown) => ['piston-volume', crown] as const),
+    ['compression-height', height],
+    ['piston-volume', sizeValue(sizes.crownVolume!)],
+    ...(pockets ? [['pocket-volume', 0] as const] : []),
+    ...(mass === undefined ? [] : [['piston-mass', mass] as const]),
     ...clearances,
+    ...valveDrops(fixed, height, sizes.pocketDeeper),
   ];
+}
+
+function valveDrops(fixed: FixedFigures, height: number, pocketDeeper: Size | undefined): Figures {
+  const then = fixed.measuredWith?.compressionHeight;
+  if (then === undefined) return [];
+  return (['intake', 'exhaust'] as const).flatMap((kind) => {
+    const { angle, crown, gapAtTop } = fixed[kind] ?? {};
+    if (angle === undefined || gapAtTop === undefined) return [];
+    const moved = gapChange(crown ?? 'parallel-pocket', sizeValue(angle) as Angle, {
+      alongBore: (sizeValue(then) - height) as Length,
+      pocketDeeper: (pocketDeeper === undefined ? 0 : sizeValue(pocketDeeper)) as Length,
+      valveSunk: 0 as Length,
+      liftMore: 0 as Length,
+    });
+    return [[`valve-drop@${kind}`, sizeValue(gapAtTop) + moved] as const];
+  });
 }

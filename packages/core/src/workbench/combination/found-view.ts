@@ -91,8 +91,8 @@ const SIZES: Readonly<Record<string, string>> = { compressionHeight: 'compressio
 const UNSAID = new Set(['bore', 'pocketDeeper']);
 
 function optionWords(choice: string, { name, sizes, asIs }: Option, shownIn: ShownIn): string {
-  if (asIs === true) return 'none';
   const kind = choice.split('@')[0] ?? '';
+  if (asIs === true) return kind === 'piston' ? 'as they are' : 'none';
   const each = Object.entries(sizes)
     .filter(([size]) => !UNSAID.has(size))
     .map(([size, value]) => {

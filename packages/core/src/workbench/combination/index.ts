@@ -28,6 +28,7 @@ export { type RockersView, type RockersWish, rockersView } from './rockers-view.
 export { scratchRows } from './scratch-rows.js';
 export { shownEnds, shownNumber, shownQuantity, shownWay, systemOf } from './shown.js';
 export { type SpringsView, springsView } from './springs-view.js';
+export { type PistonChoice, type PistonsOfStock, pistonsOfStock, pistonWords } from './stock-pistons.js';
 export { missingOf, type SubjectParts, subjectView } from './subject.js';
 export { SUBJECT_IDS, SUBJECTS, type SubjectWords } from './subjects.js';
 export { PART_MARKINGS, type PartMarking, type PartTyped, timingPart, USUAL_PARTS } from './timing-part.js';

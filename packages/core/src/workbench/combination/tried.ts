@@ -1,5 +1,5 @@
 /** All figures of a job with what is tried on the scratch copy, beside those without it. */
-import { type GivenFigure, type Makeup, makeupOf } from '../../assess/index.js';
+import { type DecidedOversize, decidedOversize, type GivenFigure, type Makeup, makeupOf } from '../../assess/index.js';
 import { assessmentOf } from '../assessment.js';
 import type { Bench } from '../bench.js';
 import { combinationReadings } from '../combination-readings.js';
@@ -8,6 +8,8 @@ import type { Scratch } from '../combination-views.js';
 export interface Tried extends Makeup {
   /** Without the scratch copy. */
   readonly before: Makeup;
+  /** Of which oversize pistons must be. */
+  readonly pistonSize: DecidedOversize;
 }
 
 const unchanged = new WeakMap<Bench, Makeup>();
@@ -30,7 +32,7 @@ export function triedOf(bench: Bench, scratch: Scratch): Tried {
   const known = ofScratch.get(bench);
   if (known !== undefined) return known;
   const makeup = scratch.size === 0 ? before(bench) : overLog(bench, scratch);
-  const tried = { ...makeup, before: before(bench) };
+  const tried = { ...makeup, before: before(bench), pistonSize: decidedOversize(assessmentOf(bench)) };
   ofScratch.set(bench, tried);
   return tried;
 }

@@ -4,6 +4,8 @@ import {
   gasketWords,
   NO_PISTON,
   type PistonForm,
+  pistonsOfStock,
+  pistonWords,
   stockGaskets,
 } from '@gudgeon/core/workbench';
 import { TextField } from '../../bench/index.js';
@@ -34,11 +36,12 @@ export function FindChoices({ desk, form, set }: FindChoicesProps) {
         <CutFields unit={length} form={form.headCut} banks={banks} set={(headCut) => set({ headCut })} />
       </Choice>
       <Choice name="Piston" on={form.pistons.on} toggle={(on) => set({ pistons: { ...form.pistons, on } })}>
+        <StockPistons desk={desk} form={form} set={set} />
         <Pistons
           rows={form.pistons.rows}
           length={length}
           volume={volume}
-          set={(rows) => set({ pistons: { on: true, rows } })}
+          set={(rows) => set({ pistons: { ...form.pistons, rows } })}
         />
       </Choice>
       <Choice name="Chamber volume" on={form.chambers.on} toggle={(on) => set({ chambers: { ...form.chambers, on } })}>
@@ -110,6 +113,43 @@ function Gaskets({ desk, form, set }: FindChoicesProps) {
   );
 }
 
+/** Pistons of the sheet's stock; those that cannot be chosen stand below with the reason. */
+function StockPistons({ desk, form, set }: FindChoicesProps) {
+  const { pistons } = form;
+  const { offered, left } = pistonsOfStock(desk.tried);
+  const toggle = (id: string, on: boolean) => {
+    const stock = on ? [...pistons.stock, id] : pistons.stock.filter((one) => one !== id);
+    set({ pistons: { ...pistons, stock } });
+  };
+  return (
+    <>
+      <Tick
+        name="Those that are there may stay"
+        on={pistons.keep}
+        toggle={(keep) => set({ pistons: { ...pistons, keep } })}
+      />
+      {offered.map((one) => (
+        <Tick
+          key={one.id}
+          name={pistonWords(one, desk.shownIn)}
+          on={pistons.stock.includes(one.id)}
+          toggle={(on) => toggle(one.id, on)}
+        />
+      ))}
+      {left.length > 0 && (
+        <details className="fit-fold">
+          <summary>Of the stock, not to be chosen ({left.length})</summary>
+          <ul className="plain fit-opened">
+            {left.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}
+
 interface PistonsProps {
   readonly rows: readonly PistonForm[];
   readonly length: string;
@@ -134,7 +174,7 @@ function Pistons({ rows, length, volume, set }: PistonsProps) {
             figure
           />
           <TextField
-            name={`Crown volume (${volume}), dish positive`}
+            name={`Crown volume with pockets (${volume}), dish positive`}
             value={row.crown}
             set={(crown) => change(at, { crown })}
           />
@@ -143,9 +183,9 @@ function Pistons({ rows, length, volume, set }: PistonsProps) {
       ))}
       <div className="row">
         <button type="button" className="button" onClick={() => set([...rows, NO_PISTON])}>
-          One more piston
+          {rows.length === 0 ? 'Another piston' : 'One more piston'}
         </button>
-        {rows.length > 1 && (
+        {rows.length > 0 && (
           <button type="button" className="button" onClick={() => set(rows.slice(0, -1))}>
             Leave the last one out
           </button>

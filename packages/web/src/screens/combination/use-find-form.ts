@@ -1,7 +1,7 @@
 import { type FindForm, firstForm, type ShownIn, type Tried } from '@gudgeon/core/workbench';
 import { useState } from 'react';
 
-const place = (job: string, { length }: ShownIn) => `gudgeon.find.${job}.${length}`;
+const place = (job: string, { length }: ShownIn) => `gudgeon.find.2.${job}.${length}`;
 
 /** The form of the search, kept as long as this window lives; figures are typed in one unit, so each unit has its own. */
 export function useFindForm(job: string, tried: Tried, shownIn: ShownIn) {

@@ -48,8 +48,13 @@ const ROWS: Readonly<Record<ChoiceKind, readonly Row[]>> = {
 export const candidatesOf = (choices: readonly Choice[]): readonly Candidates[] =>
   choices.flatMap((choice, at) => ROWS[choice.kind].flatMap((row) => rowsOf(choice, at, row)));
 
-function rowsOf({ options }: Choice, choice: number, row: Row): readonly Candidates[] {
+/** Options that have such a size: parts that stay as they are have none. */
+const sized = (options: readonly Option[], size: string) => options.filter(({ sizes }) => sizes[size] !== undefined);
+
+function rowsOf(given: Choice, choice: number, row: Row): readonly Candidates[] {
   const { size, quantity, beyond, step, least } = row;
+  const options = sized(given.options, size);
+  if (options.length === 0) return [];
   const offered = options.map(({ sizes }) => sizeValue(sizes[size]!));
   // Whole steps, so that what is proposed reads as a size: 0.95 mm, not 0.9503.
   const from = Math.ceil(Math.max(least, Math.min(...offered) - beyond) / step);
@@ -75,16 +80,30 @@ export function additionsOf(
   choices: readonly Choice[],
   serves: ArrayLike<number>,
 ): readonly FoundAddition[] {
-  const { key, kind, title } = choices[choice]!;
+  const { key, kind, title, options: offered } = choices[choice]!;
   const found: FoundAddition[] = [];
   let start: number | undefined;
   for (let at = 0; at <= options.length; at += 1) {
     if (serves[at] === 1) start ??= at;
     else if (start !== undefined) {
       const [from, to] = [start, at - 1].map((place) => sizeValue(options[place]!.sizes[size]!)) as [number, number];
-      found.push({ choice: key, kind, title, size, quantity, from, to, step, beside });
+      const nearest = nearestOf(sized(offered, size), size, from, to);
+      found.push({ choice: key, kind, title, size, quantity, from, to, step, beside, ...(nearest && { nearest }) });
       start = undefined;
     }
   }
   return found;
+}
+
+/** Well below a step of any row, in SI. */
+const ALIKE = 1e-12;
+/** What is on offer nearest to a stretch, where all of it lies beyond the same end. */
+function nearestOf(options: readonly Option[], size: string, from: number, to: number): FoundAddition['nearest'] {
+  const each = options.map(({ name, sizes }) => ({ name, value: sizeValue(sizes[size]!) }));
+  const above = each.every(({ value }) => value > to + ALIKE);
+  const below = each.every(({ value }) => value < from - ALIKE);
+  const lies = above ? 'above' : below ? 'below' : undefined;
+  if (lies === undefined) return undefined;
+  const near = each.reduce((best, one) => ((lies === 'above') === one.value < best.value ? one : best));
+  return { ...near, lies };
 }

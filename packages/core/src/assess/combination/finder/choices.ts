@@ -42,6 +42,9 @@ const pistonOption = ({ name, price, compressionHeight, crownVolume, pocketDeepe
   ...(price !== undefined && { price }),
 });
 
+/** Without sizes of its own each cylinder keeps what it has. */
+const AS_THEY_ARE: Option = { name: '', sizes: {}, asIs: true };
+
 /** Values of an even row; undefined when it cannot be made. */
 function row(from: number, to: number, step: number): readonly number[] | undefined {
   const steps = Math.floor((to - from) / step + ROUNDING);
@@ -109,7 +112,7 @@ function rawChoices(offer: FinderInput['offer']): readonly Raw[] {
     found.push({ kind, each, options: make(given) });
   };
   add('gasket', offer.gaskets, ({ options }) => options.map(gasketOption));
-  add('piston', offer.pistons, ({ options }) => options.map(pistonOption));
+  add('piston', offer.pistons, ({ options, keep }) => [...(keep ? [AS_THEY_ARE] : []), ...options.map(pistonOption)]);
   add('chamber', offer.chambers, valueOptions);
   add('deck-cut', offer.deckCut, cutOptions);
   add('head-cut', offer.headCut, cutOptions);

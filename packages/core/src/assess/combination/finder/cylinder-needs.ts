@@ -103,6 +103,9 @@ export function cylinderNeeds(input: FinderInput): readonly Need[] {
   });
 }
 
+/** Where the present pistons may stay their sizes are needed too. */
+const onlyBought = ({ pistons }: FinderInput['offer']): boolean => pistons !== undefined && pistons.keep !== true;
+
 function stackSizes({ fixed, offer }: FinderInput, cylinder: FinderCylinder) {
   const { number, deckHeight, deckClearance: measured } = cylinder;
   const gasket = { 'gasket thickness': fixed.gasket !== undefined || offer.gaskets !== undefined };
@@ -113,7 +116,7 @@ function stackSizes({ fixed, offer }: FinderInput, cylinder: FinderCylinder) {
     ...gasket,
     [`deck height of cylinder ${number}`]: deckHeight,
     'rod length': fixed.rodLength,
-    'compression height': now !== undefined || offer.pistons !== undefined,
+    'compression height': now !== undefined || onlyBought(offer),
   };
 }
 const roomSizes = (
@@ -121,7 +124,7 @@ const roomSizes = (
   { number, bank, chamber: own, crownVolume: crown }: FinderCylinder,
 ) => ({
   [`chamber volume of cylinder ${number}`]: own !== undefined || offer.chambers !== undefined,
-  'crown volume': (crown ?? fixed.piston?.crownVolume) !== undefined || offer.pistons !== undefined,
+  'crown volume': (crown ?? fixed.piston?.crownVolume) !== undefined || onlyBought(offer),
   'chamber area':
     fixed.chamberArea !== undefined || (offer.headCut === undefined && fixed.cuts?.[bank]?.head === undefined),
 });

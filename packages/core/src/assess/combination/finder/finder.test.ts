@@ -213,7 +213,15 @@ describe('every combination of a vee', () => {
   const quarter = (most: number) => fc.integer({ min: 0, max: most }).map((n) => n / 4);
   const lists = fc.record({
     gaskets: fc.array(quarter(8), { minLength: 1, maxLength: 3 }),
-    crowns: fc.array(fc.integer({ min: -8, max: 8 }), { minLength: 1, maxLength: 3 }),
+    pistons: fc.array(
+      fc.record({
+        lower: fc.integer({ min: -4, max: 8 }).map((n) => n / 8),
+        crown: fc.integer({ min: -8, max: 8 }),
+        price: fc.integer({ min: 1, max: 9 }),
+      }),
+      { maxLength: 3 },
+    ),
+    keep: fc.boolean(),
     deck: quarter(2),
     head: quarter(4),
     pushrods: fc.array(quarter(8), { minLength: 1, maxLength: 3 }),
@@ -222,23 +230,30 @@ describe('every combination of a vee', () => {
     quench: quarter(6),
   });
 
-  it('is counted as by six loops with the formulas written out', () => {
+  it('is counted as by six loops with the formulas written out, and its cheapest pistons are the cheapest', () => {
     let solvable = 0;
+    let bought = 0;
     fc.assert(
-      fc.property(lists, ({ gaskets, crowns, deck, head, pushrods, ratio, width, quench }) => {
+      fc.property(lists, ({ gaskets, pistons, keep, deck, head, pushrods, ratio, width, quench }) => {
+        fc.pre(keep || pistons.length > 0);
         const { fixed, wanted } = veeEight;
         const { valveRoom: _, ...rest } = wanted;
         const input: FinderInput = {
           ...veeEight,
           fixed,
           offer: {
-            gaskets: { options: gaskets.map((one) => ({ thickness: mm(0.5 + one), bore: mm(104) })) },
+            gaskets: { options: gaskets.map((one) => ({ thickness: mm(0.5 + one), bore: mm(104), price: 0 })) },
             pistons: {
-              options: crowns.map((one) => ({ compressionHeight: mm(39.5), crownVolume: cubicCentimetres(one) })),
+              keep,
+              options: pistons.map(({ lower, crown, price }) => ({
+                compressionHeight: mm(39.5 - lower),
+                crownVolume: cubicCentimetres(crown),
+                price,
+              })),
             },
-            deckCut: { limit: mm(deck), step: mm(0.25), each: true },
-            headCut: { limit: mm(head), step: mm(0.25) },
-            pushrods: { values: pushrods.map((one) => ({ value: mm(197 + one) })) },
+            deckCut: { limit: mm(deck), step: mm(0.25), each: true, price: 0 },
+            headCut: { limit: mm(head), step: mm(0.25), price: 0 },
+            pushrods: { values: pushrods.map((one) => ({ value: mm(197 + one), price: 0 })) },
           },
           wanted: {
             ...rest,
@@ -249,15 +264,18 @@ describe('every combination of a vee', () => {
           },
         };
         const quarters = (most: number) => Array.from({ length: Math.floor(most * 4 + 1e-9) + 1 }, (_e, at) => at / 4);
+        // Those that are there: 39.5 mm high with a dish of 5 cm³, and nothing to pay.
+        const sets = [...(keep ? [{ lower: 0, crown: 5, price: 0 }] : []), ...pistons];
         let count = 0;
+        let cheapest = Number.POSITIVE_INFINITY;
         for (const gasket of gaskets.map((one) => 0.5 + one))
-          for (const crown of crowns)
+          for (const { lower, crown, price } of sets)
             for (const left of quarters(deck))
               for (const right of quarters(deck))
                 for (const cut of quarters(head))
                   for (const rod of pushrods.map((one) => 197 + one)) {
                     const holds = [left, right].every((own, bank) => {
-                      const clear = 229.4 + bank * 0.1 - 44 - 145 - 39.5 - own;
+                      const clear = 229.4 + bank * 0.1 - 44 - 145 - (39.5 - lower) - own;
                       const room =
                         68 -
                         6.8 * cut +
@@ -279,17 +297,23 @@ describe('every combination of a vee', () => {
                         120 - cut >= 119.2 - 1e-9
                       );
                     });
-                    if (holds) count += 1;
+                    if (!holds) continue;
+                    count += 1;
+                    cheapest = Math.min(cheapest, price);
                   }
         const begun = beginSearch(input);
         if (!begun.ok) throw new Error(describeFinderFault(begun.fault));
         while (progressOf(begun.value).phase === 'combinations') advance(begun.value, 1000);
         expect(progressOf(begun.value).feasible).toBe(count);
-        if (count > 0) solvable += 1;
+        if (count === 0) return;
+        solvable += 1;
+        if (cheapest > 0) bought += 1;
+        expect(answerOf(begun.value).best['least-cost'][0]?.cost).toBe(cheapest);
       }),
-      { numRuns: 150 },
+      { numRuns: 120 },
     );
     expect(solvable).toBeGreaterThan(20);
+    expect(bought).toBeGreaterThan(5);
   });
 });
 
@@ -333,6 +357,36 @@ describe('when nothing fits', () => {
     expect(answer.words[1]).toBe(
       'It is enough to let quench up to 1.500 mm in place of 1.000 mm (1000 % of half of the window).',
     );
+  });
+
+  it('says that no piston on offer is low enough, and which is the nearest', () => {
+    // Crown 0.2 mm and 0.9 mm proud of the deck and a gasket of 0.8 mm: 0.6 mm at most, where 0.9 is wanted.
+    const answer = find({
+      ...blocked,
+      offer: {
+        pistons: {
+          options: [
+            { name: 'flat', compressionHeight: mm(41.3), crownVolume: 0 },
+            { name: 'dished', compressionHeight: mm(40.6), crownVolume: cubicCentimetres(6) },
+          ],
+        },
+      },
+      fixed: { ...blocked.fixed, gasket: { thickness: mm(0.8), bore: mm(104) } },
+      wanted: { quench: { low: mm(0.9), high: mm(1.2) } },
+    });
+    expect(answer.words).toContain('No piston on offer is low enough: the nearest is dished with 40.60 mm.');
+    expect(answer.words.join(' ')).toContain('A piston with a compression height of 40.00 mm to 40.30 mm');
+  });
+
+  it('says nothing of that kind where those that are there are the only ones', () => {
+    const answer = find({
+      ...blocked,
+      fixed: { ...blocked.fixed, piston: { compressionHeight: mm(40.4), crownVolume: cubicCentimetres(5) } },
+      offer: { ...offer, pistons: { keep: true, options: [] } },
+    });
+    expect(answer.feasible).toBe(0);
+    expect(answer.words.join(' ')).not.toContain('No piston');
+    expect(answer.words.join(' ')).toContain('A head gasket with a thickness');
   });
 
   it('names the pair where no single limit is enough', () => {

@@ -91,6 +91,7 @@ function cylinderFrom(makeup: Makeup, number: number, bank: string): FinderCylin
         chamber: 'chamber-volume',
         compressionHeight: 'compression-height',
         crownVolume: 'piston-volume',
+        pockets: 'pocket-volume',
       },
       number,
     ),
@@ -98,15 +99,12 @@ function cylinderFrom(makeup: Makeup, number: number, bank: string): FinderCylin
   };
 }
 
-/** Crevice, pockets and the rest together. */
+/** Crevice and the rest together. */
 const otherRoom = (makeup: Makeup, number: number): Size =>
   sizeBy(
     makeup,
     number,
-    (look) =>
-      (creviceOf(look, look.read('bore') as Length | undefined) ?? 0) +
-      look.planned('pocket-volume') +
-      look.planned('other-volume'),
+    (look) => (creviceOf(look, look.read('bore') as Length | undefined) ?? 0) + look.planned('other-volume'),
   ) ?? 0;
 
 /** A size that is made of several figures, with the doubt that they bring. */

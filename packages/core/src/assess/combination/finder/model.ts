@@ -20,7 +20,9 @@ export interface FinderCylinder {
   /** Own piston, where it is not as `fixed.piston`; a piston that is bought stands in for it. */
   readonly compressionHeight?: Size;
   readonly crownVolume?: Size;
-  /** Crevice, pockets and anything else; what takes room is negative. */
+  /** Valve pockets that the crown volume does not hold. */
+  readonly pockets?: Size;
+  /** Crevice and anything else; what takes room is negative. */
   readonly other?: Size;
 }
 /** How a lobe lifts, crank angle from the top dead centre of overlap. */
@@ -98,7 +100,7 @@ export interface GasketOffered extends Offered {
 }
 export interface PistonOffered extends Offered {
   readonly compressionHeight: Size;
-  /** Dish positive, dome negative. */
+  /** Dish positive, dome negative, valve pockets with it. */
   readonly crownVolume: Size;
   /** Valve pockets deeper, square to their floor, than those of the piston with which the valve room was measured. */
   readonly pocketDeeper?: Size;
@@ -118,7 +120,8 @@ export interface CutOffered {
 type PerBank = { readonly each?: boolean };
 export interface Offer {
   readonly gaskets?: PerBank & { readonly options: readonly GasketOffered[] };
-  readonly pistons?: { readonly options: readonly PistonOffered[] };
+  /** `keep`: those that are there may stay, which costs nothing. */
+  readonly pistons?: { readonly options: readonly PistonOffered[]; readonly keep?: boolean };
   readonly chambers?: Values;
   readonly deckCut?: PerBank & CutOffered;
   readonly headCut?: PerBank & CutOffered;
@@ -254,6 +257,8 @@ export interface FoundAddition {
   readonly choice: string;
   readonly kind: ChoiceKind;
   readonly title: string;
+  /** Where everything on offer lies beyond the same end: the nearest of it. */
+  readonly nearest?: { readonly name: string; readonly value: number; readonly lies: 'above' | 'below' };
   /** Which size is meant, and the sizes of the part that go with it. */
   readonly size: string;
   readonly quantity: QuantityKind;

@@ -44,6 +44,7 @@ function found(answer: Omit<FinderAnswer, 'words'>, finished: boolean): readonly
       ? ['No loosening within reason lets one through: change what is fixed.']
       : blocked(together)),
     ...ease(alone, together),
+    ...shortfalls(additions),
     ...additions.map(added),
     ...(additions.length === 0 ? ['No single other size of one part helps by itself.'] : []),
   ];
@@ -63,6 +64,26 @@ function ease(alone: FinderAnswer['alone'], together: FoundRelaxation | undefine
     .filter(({ loosened }) => loosened[0]?.key !== best)
     .toSorted((a, b) => a.share - b.share)
     .map(({ loosened }) => `Or let ${loosened.map(givenWay).join(', and ')}.`);
+}
+
+const WANTING: Readonly<Record<string, Readonly<Record<'above' | 'below', string>>>> = {
+  thickness: { above: 'thin', below: 'thick' },
+  compressionHeight: { above: 'low', below: 'high' },
+  crownVolume: { above: 'small in its crown volume', below: 'large in its crown volume' },
+};
+
+/** "No piston on offer is low enough: the nearest is dished with 35.10 mm." Said of a size once, and only where it is so of every stretch. */
+function shortfalls(additions: readonly FoundAddition[]): readonly string[] {
+  const sizes = new Map<string, readonly FoundAddition[]>();
+  for (const one of additions) sizes.set(one.choice + one.size, [...(sizes.get(one.choice + one.size) ?? []), one]);
+  return [...sizes.values()].flatMap(([first, ...others]) => {
+    const { title, size, quantity, nearest } = first!;
+    if (nearest === undefined || WANTING[size] === undefined) return [];
+    if (others.some((one) => one.nearest?.lies !== nearest.lies)) return [];
+    const named =
+      nearest.name === '' ? told(quantity, nearest.value) : `${nearest.name} with ${told(quantity, nearest.value)}`;
+    return [`No ${title} on offer is ${WANTING[size][nearest.lies]} enough: the nearest is ${named}.`];
+  });
 }
 
 function added({ title, size, quantity, from, to, beside }: FoundAddition): string {

@@ -25,13 +25,17 @@ export const gasketThickness = (world: World, bank: string): Length =>
 /** The bore of the cylinder where nobody names the gasket's. */
 export const gasketBore = (world: World, bank: string, bore: number): Length =>
   or(sizeOf(world, 'gasket', bank, 'bore') ?? world.fixed.gasket?.bore, bore) as Length;
-type OwnPiston = Pick<FinderCylinder, 'compressionHeight' | 'crownVolume'>;
+type OwnPiston = Pick<FinderCylinder, 'compressionHeight' | 'crownVolume' | 'pockets'>;
 const heightNow = ({ fixed }: World, own: OwnPiston): Size | undefined =>
   own.compressionHeight ?? fixed.piston?.compressionHeight;
 export const compressionHeight = (world: World, own: OwnPiston): Length =>
   known(sizeOf(world, 'piston', '', 'compressionHeight') ?? heightNow(world, own)) as Length;
-export const crownVolume = (world: World, own: OwnPiston): Volume =>
-  known(sizeOf(world, 'piston', '', 'crownVolume') ?? own.crownVolume ?? world.fixed.piston?.crownVolume) as Volume;
+/** With the valve pockets: those of a piston that is bought are in its crown volume. */
+export const crownVolume = (world: World, own: OwnPiston): Volume => {
+  const bought = sizeOf(world, 'piston', '', 'crownVolume');
+  if (bought !== undefined) return known(bought) as Volume;
+  return (known(own.crownVolume ?? world.fixed.piston?.crownVolume) + or(own.pockets, 0)) as Volume;
+};
 export const pocketDeeper = (world: World): number => or(sizeOf(world, 'piston', '', 'pocketDeeper'), 0);
 export const deckCut = (world: World, bank: string): Length =>
   or(sizeOf(world, 'deck-cut', bank) ?? world.fixed.cuts?.[bank]?.deck, 0) as Length;
@@ -52,13 +56,14 @@ export const headCloser = (world: World, bank: string, since: Since): Length => 
   const then = world.fixed.measuredWith?.[since] ?? world.fixed.gasket?.thickness;
   return (headCut(world, bank) + deckCut(world, bank) - (gasketThickness(world, bank) - known(then))) as Length;
 };
-/** Piston higher than the one with which the valve room was measured; 0 where no other piston is on offer. */
+const isBought = ({ picked }: World): boolean => picked.get('piston')?.sizes.compressionHeight !== undefined;
+/** Piston higher than the one with which the valve room was measured; 0 where no other piston is picked. */
 export const pistonHigher = (world: World): number => {
-  if (!world.picked.has('piston')) return 0;
+  if (!isBought(world)) return 0;
   const then = world.fixed.measuredWith?.compressionHeight ?? world.fixed.piston?.compressionHeight;
   return compressionHeight(world, {}) - known(then);
 };
 /** Piston higher than the one with which the deck clearance was measured. */
 export const pistonHigherThanNow = (world: World, own: OwnPiston): number =>
-  world.picked.has('piston') ? compressionHeight(world, own) - known(heightNow(world, own)) : 0;
+  isBought(world) ? compressionHeight(world, own) - known(heightNow(world, own)) : 0;
 export const chamberArea = ({ fixed }: World): Area => or(fixed.chamberArea, 0) as Area;

@@ -1,5 +1,5 @@
-import type { Length } from '../../../quantity/index.js';
-import type { GradeChart, ShellStock, Stock, StockPart, ThicknessStock, Window } from '../../model.js';
+import type { Length, QuantityKind } from '../../../quantity/index.js';
+import type { GradeChart, PistonStock, ShellStock, Stock, StockPart, ThicknessStock, Window } from '../../model.js';
 import type { Path } from '../document.js';
 import { given } from '../given.js';
 import type { RawText, SheetReader } from '../reader.js';
@@ -22,7 +22,13 @@ export function buildStock(sheet: Sheet, reader: SheetReader): Stock | undefined
       const oversize = fromStandard(each.oversize, [...path, 'oversize'], reader);
       if (oversize === undefined) return undefined;
       const skirt = sized(each.skirt, [...path, 'skirt'], reader);
-      return { ...part, oversize, ...given('skirt', skirt), ...given('grade', each.grade) };
+      return {
+        ...part,
+        oversize,
+        ...given('skirt', skirt),
+        ...given('grade', each.grade),
+        ...formOf(each, path, reader),
+      };
     }),
     mainShells: shells(raw.mainShells, 'mainShells', reader),
     rodShells: shells(raw.rodShells, 'rodShells', reader),
@@ -42,6 +48,10 @@ export function buildStock(sheet: Sheet, reader: SheetReader): Stock | undefined
       if (oversize === undefined) return undefined;
       const gap = each.gap === undefined ? undefined : reader.window('length', each.gap, [...path, 'gap']);
       return { ...part, oversize, ...given('gap', gap?.window), ring: each.ring };
+    }),
+    camOffsets: rowsOf(raw.camOffsets, 'camOffsets', reader, (each, path, part) => {
+      const offset = positive('angle', each.offset, [...path, 'offset'], reader);
+      return offset === undefined ? undefined : { ...part, offset };
     }),
     gradeCharts: (raw.gradeCharts ?? []).map((each, index) =>
       buildChart(each, ['stock', 'gradeCharts', index], reader),
@@ -96,6 +106,27 @@ const thickPart =
     if (read.value <= 0) reader.fault('not-positive', at, `"${read.text}" is not more than zero`);
     return { ...part, thickness: read.value };
   };
+
+/** What a piston of its own form is: height, crown, pockets and mass. */
+function formOf(
+  raw: NonNullable<RawStock['pistons']>[number],
+  path: Path,
+  reader: SheetReader,
+): Pick<PistonStock, 'form' | 'compressionHeight' | 'crownVolume' | 'pocketDeeper' | 'mass'> {
+  return {
+    ...given('form', raw.form),
+    ...given('compressionHeight', positive('length', raw.compressionHeight, [...path, 'compressionHeight'], reader)),
+    ...given('crownVolume', reader.stated('volume', raw.crownVolume, [...path, 'crownVolume'])?.value),
+    ...given('pocketDeeper', reader.stated('length', raw.pocketDeeper, [...path, 'pocketDeeper'])?.value),
+    ...given('mass', positive('mass', raw.mass, [...path, 'mass'], reader)),
+  };
+}
+
+function positive<K extends QuantityKind>(kind: K, raw: RawText | undefined, path: Path, reader: SheetReader) {
+  const read = reader.stated(kind, raw, path);
+  if (read !== undefined && read.value <= 0) reader.fault('not-positive', path, `"${read.text}" is not more than zero`);
+  return read?.value;
+}
 
 /** `standard`, or how far from it. */
 function fromStandard(raw: RawText, path: Path, reader: SheetReader): Length | undefined {

@@ -10,6 +10,7 @@ import { checkHeads } from './heads.js';
 import { checkJoints } from './joints.js';
 import { checkLobeLift } from './lifts.js';
 import { checkLimits } from './limits.js';
+import { checkPistonStock } from './piston-stock.js';
 import { checkRunning } from './running.js';
 import { checkSizeSteps, checkStockSteps } from './size-steps.js';
 import { checkSizes } from './sizes.js';
@@ -25,6 +26,7 @@ export function crossCheck(engine: Engine, sheet: Sheet, limits: readonly BuiltL
   checkFits(limits, reader);
   checkSizeSteps(limits, reader);
   checkStockSteps(engine, reader);
+  checkPistonStock(engine, reader);
   checkGradeCharts(engine, limits, reader);
   checkSprings(engine, limits, reader);
   checkLobeLift(engine, limits, reader);

@@ -1,0 +1,25 @@
+/** Of which oversize pistons must be, by what stands decided for the bores. */
+import type { Assessment } from '../model.js';
+import { cutBefore } from './cut-before.js';
+import { makersPistons } from './piston-sets.js';
+
+/** `several`: some bores are finished to another size than the rest, and no one set serves all. */
+export type DecidedOversize =
+  | { readonly kind: 'one'; readonly oversize: number; readonly decided: boolean }
+  | { readonly kind: 'several' };
+
+const MICROMETRES = 1e-6;
+
+/**
+ * Oversize of the pistons [m on diameter]: that to which all bores are decided to be cut; where nothing is cut, by which they were
+ * bored before, and standard where they were not or nothing was measured.
+ */
+export function decidedOversize(assessment: Assessment): DecidedOversize {
+  const chosen = assessment.readings.choices.findLast(({ decision }) => decision === 'bore-oversize')?.alternative;
+  const cut = /^(bore|some)-(\d+)$/.exec(chosen ?? '');
+  if (cut?.[1] === 'some') return { kind: 'several' };
+  if (cut) return { kind: 'one', oversize: Number(cut[2]) * MICROMETRES, decided: true };
+  const sizes = makersPistons(assessment.engine).map(({ oversize }) => oversize);
+  const oversize = cutBefore(assessment, 'cylinder-bore', 'hole', sizes);
+  return { kind: 'one', oversize, decided: chosen !== undefined };
+}
