@@ -27,6 +27,8 @@ export interface Bench {
   /** A fresh device: own storage, and a page whose console is watched. */
   readonly device: (size?: Size, options?: DeviceOptions) => Promise<Device>;
   readonly stopServer: () => Promise<void>;
+  /** Ends it without any warning, as a pulled plug would. */
+  readonly killServer: () => Promise<void>;
   readonly startServer: () => Promise<void>;
   readonly close: () => Promise<void>;
 }
@@ -62,6 +64,7 @@ export async function openBench(): Promise<Bench> {
       return made;
     },
     stopServer: () => stop(server.process),
+    killServer: () => stop(server.process, 'SIGKILL'),
     startServer: async () => {
       server = await startServer(folder, Number(new URL(server.address).port));
     },
@@ -124,11 +127,11 @@ function startServer(folder: string, port: number): Promise<RunningServer> {
   });
 }
 
-function stop(child: ChildProcess): Promise<void> {
+function stop(child: ChildProcess, signal: 'SIGTERM' | 'SIGKILL' = 'SIGTERM'): Promise<void> {
   if (child.exitCode !== null || child.signalCode !== null) return Promise.resolve();
   return new Promise((done) => {
     child.once('exit', () => done());
-    child.kill('SIGTERM');
+    child.kill(signal);
   });
 }
 

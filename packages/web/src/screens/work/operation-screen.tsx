@@ -6,7 +6,8 @@ import { usePerson } from '../../log/index.js';
 import { AskPerson, type OpenJob, Said, Title, useShownIn, WithJob } from '../../shell/index.js';
 import { ActDetails } from './act-details.js';
 import { ActMark, markOf } from './act-mark.js';
-import { groupOf, workPlace } from './act-words.js';
+import { workPlace } from './act-words.js';
+import { leavable } from './leavable.js';
 import { OperationHelp } from './operation-help.js';
 import { useWork, type WorkDesk } from './use-work.js';
 
@@ -88,23 +89,20 @@ function Act({ desk, act }: { readonly desk: WorkDesk; readonly act: WorkActView
 
 /** Groups that are left out with one reason, and a book that is begun here. */
 function ForMany({ desk, view }: { readonly desk: WorkDesk; readonly view: OperationActsView }) {
-  const groups = useMemo(() => openGroups(view), [view]);
+  const groups = useMemo(() => leavable(view), [view]);
   const { id, title } = view.operation;
   return (
     <section className="stack" aria-labelledby="many">
       <h2 id="many">For many at once</h2>
-      {groups.map(([name, acts]) => (
+      {groups.map(({ key, acts, name, each }) => (
         <Reasoned
-          key={name}
-          name={`Leave out all ${acts.length}: ${groupName(acts)}`}
+          key={key}
+          name={name}
           about="What is left out stays on the list of skips, and is read before the work is signed."
           button={`Leave out these ${acts.length}`}
           usual={['not measured on this engine', 'done before this book was begun']}
           record={(reason) =>
-            desk.wish(
-              { kind: 'skip', acts: acts.map((act) => act.id), reason },
-              `Left out: ${acts.length} × ${groupName(acts)}`,
-            )
+            desk.wish({ kind: 'skip', acts: acts.map((act) => act.id), reason }, `Left out: ${acts.length} × ${each}`)
           }
         />
       ))}
@@ -117,21 +115,4 @@ function ForMany({ desk, view }: { readonly desk: WorkDesk; readonly view: Opera
       />
     </section>
   );
-}
-
-/** Alike acts at several places that wait for nothing, and that may be left out. */
-function openGroups({ chunks }: OperationActsView): readonly (readonly [string, readonly WorkActView[]])[] {
-  const groups = new Map<string, WorkActView[]>();
-  for (const act of chunks.flatMap(({ acts }) => acts)) {
-    if ((act.state !== 'ready' && act.state !== 'away') || act.mustDo !== undefined) continue;
-    groups.set(groupOf(act), [...(groups.get(groupOf(act)) ?? []), act]);
-  }
-  return [...groups].filter(([, acts]) => acts.length > 1);
-}
-
-/** "Read the bore, Cylinder bore": a worksheet is named by what it measures. */
-function groupName(acts: readonly WorkActView[]): string {
-  const [first] = acts;
-  if (first === undefined) return '';
-  return first.answer === 'worksheet' ? (first.place.split(',')[0] ?? first.does) : first.does.replace(/[.:]$/, '');
 }

@@ -1,0 +1,40 @@
+/** What comes between two acts: the page is opened anew, the plug of the server is pulled, another person goes on with another device. */
+import type { Page } from 'playwright-core';
+import type { Bench, Device } from '../harness.js';
+import { saved } from './hand.js';
+import type { Interruption } from './journey.js';
+import { JOB, type Site } from './site.js';
+import { touchHand } from './touch-hand.js';
+
+/** Of ten acts, one is followed by another device and one by the end of the server; the others by a reload. */
+const ROUND = 10;
+const OTHER_DEVICE = 4;
+const PLUG_PULLED = 9;
+
+export function interruptions(bench: Bench, devices: readonly [Device, Device]): Interruption {
+  const other = ({ hand: { page } }: Site): Page => {
+    const [one, two] = devices;
+    return page === one.page ? two.page : one.page;
+  };
+  return async (site, round) => {
+    const { page } = site.hand;
+    switch (round % ROUND) {
+      case OTHER_DEVICE: {
+        // Nobody else can know of it before the device has said that it is saved.
+        await saved(site.hand);
+        const next = other(site);
+        await page.goto('about:blank');
+        await next.goto(`${JOB}/bench`);
+        return { ...site, hand: touchHand(next) };
+      }
+      case PLUG_PULLED:
+        await bench.killServer();
+        await bench.startServer();
+        await page.reload();
+        return site;
+      default:
+        await page.reload();
+        return site;
+    }
+  };
+}

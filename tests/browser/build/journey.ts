@@ -1,0 +1,82 @@
+/** A whole engine from bare block to sign-off, as a person goes through it: what the bench shows is done, until nothing is left. */
+import { expect } from 'vitest';
+import { type Between, doAct } from './act.js';
+import { lookAgain } from './at-the-bench.js';
+import { saved } from './hand.js';
+import { type Shown, type Site, shownNow } from './site.js';
+
+/** What stands between two acts; gives back the site where the work goes on. */
+export type Interruption = (site: Site, round: number) => Promise<Site>;
+const ACTS_BACK = 3;
+const MOST_ROUNDS = 600;
+
+export interface Journey {
+  readonly begin: Site;
+  readonly between: (site: Site) => Between;
+  readonly interrupt: Interruption;
+}
+
+export async function buildWhole({ begin, between, interrupt }: Journey): Promise<Site> {
+  let site = begin;
+  let shown = await arrive(site);
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const before = site.book.done.length;
+    const did = await doNext(site, shown, between(site));
+    site = await interrupt(site, round);
+    shown = await arrive(site);
+    // Nothing that the screen took may be missing.
+    if (did !== undefined) expect(site.book.done.slice(before)).toContain(did);
+    if (site.book.standing.signedOff) return site;
+  }
+  throw new Error('The build does not come to an end.');
+}
+
+/** Reads cautions and touches what was done last, until the bench shows something to do; then the record is read. */
+async function arrive(site: Site): Promise<Shown> {
+  const { hand, book } = site;
+  const { page } = hand;
+  const touched: string[] = [];
+  let shown = await shownNow(site);
+  while (shown.kind === 'begin' || shown.kind === 'return') {
+    const control =
+      shown.kind === 'begin'
+        ? '[aria-labelledby="before"] [data-bench-control="begin"]'
+        : '[data-bench-control="record"]';
+    if ((await page.locator('[data-verify]').count()) > 0) touched.push(shown.about);
+    await hand.press(page.locator(control));
+    shown = await shownNow(site, shown);
+  }
+  await saved(hand);
+  await book.read();
+  if (touched.length > 0) expect(touched).toEqual(book.done.slice(-ACTS_BACK));
+  return shown;
+}
+
+/** Looks owed come first, then what is back from elsewhere, then the act that the bench offers. Returns the act that was done. */
+async function doNext(site: Site, shown: Shown, between: Between): Promise<string | undefined> {
+  const { book, hand } = site;
+  const { page } = hand;
+  const { looksOwed, away } = book.standing;
+  const [owed] = looksOwed;
+  if (owed !== undefined) {
+    if (shown.kind !== 'look') {
+      await hand.press(page.getByRole('link', { name: /^Second looks owed/ }));
+      await hand.press(page.getByRole('link', { name: /Look →/ }).first());
+    }
+    const look = await shownNow(site, shown.kind === 'look' ? undefined : shown);
+    await lookAgain(site);
+    await shownNow(site, look);
+    return undefined;
+  }
+  const [back] = [...away.parts, ...away.shop];
+  let act = shown;
+  if (back !== undefined && shown.about !== back.act.id) {
+    await hand.press(page.getByRole('link', { name: 'The whole work' }).first());
+    await hand.press(page.getByRole('link', { name: /It is back →/ }).first());
+    await page.waitForURL(/\/bench\//);
+    act = await shownNow(site, shown);
+  }
+  const did = await doAct(site, act, between);
+  await shownNow(site, act);
+  return did;
+}
