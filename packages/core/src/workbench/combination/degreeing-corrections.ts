@@ -14,6 +14,7 @@ import { wantedMiddle } from './degreeing-lobe.js';
 import { degreesText, laterText } from './degreeing-shown.js';
 import type { CorrectionRow, PartsAtHand } from './degreeing-views.js';
 import { shownQuantity } from './shown.js';
+import { timingParts, toBuy } from './timing-stock.js';
 import type { CamCarries } from './valve-room-asked.js';
 
 export interface CorrectionsAsked {
@@ -35,7 +36,7 @@ export function corrections(
   shownIn: ShownIn,
 ): CorrectionsShown {
   const answered = camCorrection(makeup, lobe, {
-    parts: atHand.parts,
+    parts: timingParts(makeup.engine, atHand.parts),
     read,
     cylinder: lobe.lobe.cylinder,
     standing,
@@ -47,6 +48,7 @@ export function corrections(
   const planned = figure(makeup, 'cam-advance')?.value ?? 0;
   const rows = answered.choices.map((one) => ({
     ...rowOf(one),
+    ...bought(makeup, one),
     rooms: roomsOf(makeup, one, shownIn),
     advance: wanted + planned - one.middle,
   }));
@@ -63,6 +65,11 @@ function rowOf(one: Correction): Omit<CorrectionRow, 'rooms' | 'advance'> {
     verdict,
     ...(inside !== undefined && { chance: chanceWords(inside) }),
   };
+}
+
+function bought({ engine }: Makeup, { part }: Correction): Pick<CorrectionRow, 'buy'> {
+  const buy = toBuy(engine, part?.id);
+  return buy === undefined ? {} : { buy };
 }
 
 const roomsOf = (makeup: Makeup, { rooms }: Correction, shownIn: ShownIn): CorrectionRow['rooms'] =>

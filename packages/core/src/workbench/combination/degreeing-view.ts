@@ -17,6 +17,7 @@ import type { InputWish } from './inputs.js';
 import { keyedWords } from './keyed-words.js';
 import { systemOf } from './shown.js';
 import { subjectView } from './subject.js';
+import { timingStock } from './timing-stock.js';
 import type { Tried } from './tried.js';
 import { askedOf } from './valve-room-asked.js';
 
@@ -67,6 +68,7 @@ export function degreeingView(bench: Bench, tried: Tried, shownIn: ShownIn, wish
     readings: readRows(bench, degreed, shownIn),
     next: nextRows(degreed),
     corrections: ways?.rows ?? [],
+    stock: timingStock(bench.engine),
     carries,
     figure: wheelFigure(
       tried,

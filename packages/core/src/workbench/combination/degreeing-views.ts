@@ -41,6 +41,8 @@ export interface CorrectionRow {
   readonly change: string;
   /** What is then left: "0.6° later than wanted". */
   readonly left: string;
+  /** "must be bought, price 14"; absent where nothing is. */
+  readonly buy?: string;
   readonly verdict: VerdictWord;
   readonly chance?: string;
   readonly rooms: readonly { readonly kind: string; readonly words: string; readonly kept?: boolean }[];
@@ -64,6 +66,8 @@ export interface DegreeingView extends SubjectView {
   readonly readings: readonly ReadRow[];
   readonly next: readonly NextRow[];
   readonly corrections: readonly CorrectionRow[];
+  /** Keys, bushings and sprockets of the sheet's stock, in words. */
+  readonly stock: readonly string[];
   readonly carries: CamCarries;
   readonly figure: Figure;
 }

@@ -7,6 +7,7 @@ import { chainOf, type Wish } from '../../record/samples.suite.js';
 import { openBench } from '../bench.js';
 import type { Scratch } from '../combination-views.js';
 import { degreeingView } from './degreeing-view.js';
+import type { DegreeingWish } from './degreeing-views.js';
 import { judgeLift } from './lift-gate.js';
 import { motionMoving, motionView } from './motion-view.js';
 import { rockersView } from './rockers-view.js';
@@ -97,12 +98,30 @@ describe('degreeing on the screen', () => {
     expect(corrections[0]).toMatchObject({ name: 'bushing 4°', change: '4° earlier', verdict: 'in' });
     expect(corrections[0]!.left).toMatch(/0\.[456]° earlier than wanted/);
     expect(corrections[0]!.rooms.map(({ kind }) => kind)).toEqual(['intake', 'exhaust']);
-    expect(corrections).toHaveLength(5 * 3);
+    // None, 2° and 4° at hand, of the stock 2° that lies here and 6° that is bought, each either way round and with three teeth.
+    expect(corrections).toHaveLength(9 * 3);
     // 3.5° late and turned 4° ahead: half a degree ahead of the card.
     expect(corrections[0]!.advance / DEGREE).toBeCloseTo(0.5, 1);
     // Tried on the scratch copy it changes the rooms, not what was read.
     const tried = look(bench, new Map([['cam-advance', corrections[0]!.advance]]));
     expect(degreeingView(bench, tried, MM, NONE).lobe.words).toMatch(/3\.[45]° later than wanted/);
+  });
+  it('offers the bushings of the stock, says which must be bought, and buys none that lies here', () => {
+    const bench = benchOf(v8, [stop, ...PLACES.map((one) => readAt(one))]);
+    const ways = (atHand: DegreeingWish['atHand']) => degreeingView(bench, look(bench), MM, { atHand }).corrections;
+    const [best] = ways({ parts: [] });
+    expect(best).toMatchObject({ name: 'dowel bushing Q51-614, 4°', buy: 'must be bought, price 9' });
+    const lying = ways({ parts: [] }).find(({ name }) => name === 'dowel bushing Q51-612, 2°');
+    expect(lying).toBeDefined();
+    expect(lying).not.toHaveProperty('buy');
+    const own = ways({ parts: USUAL_PARTS });
+    expect(own[0]!.name).toMatch(/^[34] deg crank$/);
+    expect(own.some(({ buy }) => buy !== undefined)).toBe(false);
+    expect(degreeingView(bench, look(bench), MM, NONE).stock).toEqual([
+      'dowel bushing Q51-612, 2°: 1 here',
+      'dowel bushing Q51-614, 4°: must be bought, price 9',
+      'dowel bushing Q51-616, 6°: must be bought, price 9',
+    ]);
   });
   it('counts what a correction does to the rooms from where the cam stands, as its valve room does once it is tried', () => {
     const bench = benchOf(v8, [stop, ...PLACES.map((one) => readAt(one))]);

@@ -39,7 +39,7 @@ export function Corrections({ view, tryIt }: CorrectionsProps) {
 }
 
 function Way({ row }: { readonly row: CorrectionRow }) {
-  const { name, change, left, verdict, chance, rooms } = row;
+  const { name, change, left, buy, verdict, chance, rooms } = row;
   return (
     <>
       <strong>{name}</strong>
@@ -47,6 +47,7 @@ function Way({ row }: { readonly row: CorrectionRow }) {
         {change}; leaves it {left}
         {chance ? `; chance that it is within the aim: ${chance}` : ''}
       </span>
+      {buy && <span>{buy}</span>}
       <VerdictMark verdict={verdict} />
       {rooms.map(({ kind, words, kept }) => (
         <span key={kind} className="turning-room">

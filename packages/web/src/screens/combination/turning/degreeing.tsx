@@ -55,7 +55,7 @@ export function Degreeing({ open }: { readonly open: OpenJob }) {
           <ReadList title={`Read of ${view.lobe.name}`} rows={view.readings} strike={recorder.strikeOut} />
           <ReadList title="Stop readings" rows={view.stop.pairs} strike={recorder.strikeOut} />
           <Corrections view={view} tryIt={(advance) => desk.store.put([['cam-advance', advance]])} />
-          <PartsForm atHand={atHand} shownIn={shownIn} set={setAtHand} />
+          <PartsForm atHand={atHand} stock={view.stock} shownIn={shownIn} set={setAtHand} />
           <CautionsAgain cautions={view.before} />
           {dark && <p className="field-hint">{dark}</p>}
         </>

@@ -12,12 +12,14 @@ import { ChoiceField, TextField } from '../../../bench/index.js';
 
 interface PartsFormProps {
   readonly atHand: PartsAtHand;
+  /** Those of the sheet, in words. */
+  readonly stock: readonly string[];
   readonly shownIn: ShownIn;
   readonly set: (next: PartsAtHand) => void;
 }
 
 /** Keys and bushings at hand, and the sprocket whose teeth may be moved. */
-export function PartsForm({ atHand, shownIn, set }: PartsFormProps) {
+export function PartsForm({ atHand, stock, shownIn, set }: PartsFormProps) {
   const { parts } = atHand;
   const add = (more: PartsAtHand['parts']) => {
     const fresh = more.filter(({ id }) => parts.every((one) => one.id !== id));
@@ -29,6 +31,13 @@ export function PartsForm({ atHand, shownIn, set }: PartsFormProps) {
         <h2>Keys, bushings and teeth at hand ({parts.length})</h2>
       </summary>
       <div className="stack fit-opened">
+        {stock.length > 0 && (
+          <ul className="plain" aria-label="Of the sheet's stock">
+            {stock.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        )}
         <ul className="plain row" aria-label="At hand">
           {parts.map(({ id, name }) => (
             <li key={id}>
