@@ -53,7 +53,12 @@ export function plotFigure(plot: Plot, size: PlotSize = LAPTOP_PLOT): Figure {
   const within = { left: field.left, right: field.right, top: field.top, bottom: field.bottom };
   const names = placeLabels(
     namesIn(plot, field),
-    [...curves.flatMap(boxesOf), ...plot.limits.map((limit) => hatchBox(limit, field)), numbersBelow(field)],
+    [
+      ...curves.flatMap(boxesOf),
+      ...plot.limits.map((limit) => hatchBox(limit, field)),
+      numbersBelow(field),
+      ...edgesOf(field),
+    ],
     within,
   );
   return compose({
@@ -69,6 +74,17 @@ export function plotFigure(plot: Plot, size: PlotSize = LAPTOP_PLOT): Figure {
     ],
     margin: size.letter * 0.4,
   });
+}
+
+/** The frame is a line too: no name stands across it. */
+function edgesOf({ left, right, top, bottom, letter }: Field): readonly Box[] {
+  const half = letter * 0.1;
+  return [
+    { left, right, top: top - half, bottom: top + half },
+    { left, right, top: bottom - half, bottom: bottom + half },
+    { left: left - half, right: left + half, top, bottom },
+    { left: right - half, right: right + half, top, bottom },
+  ];
 }
 
 const numbersBelow = (f: Field): Box => ({

@@ -36,6 +36,16 @@ function write(scribe: Scribe, proposal: Proposal): readonly string[] {
 const rowOf = (scratch: Scratch, key: string, shownIn: typeof MM | typeof INCH = MM) =>
   compressionView(bench, triedOf(bench, scratch), shownIn, {}).answers.find((one) => one.key === key)!;
 
+describe('intake faces of a vee', () => {
+  it('are told once a cut or gasket moves a head, and not before', () => {
+    const rows = (scratch: Scratch) => compressionView(bench, triedOf(bench, scratch), MM, {}).intake;
+    expect(rows(NOTHING)).toEqual([]);
+    const moved = rows(trying(['head-cut', mm(0.3)]));
+    expect(moved.find(({ key }) => key === 'head-moved@left')?.value).toBe('0.300 mm');
+    expect(moved).toHaveLength(6);
+  });
+});
+
 describe('figures that go in', () => {
   it('show value, unit and origin, and a slider that stays where it is while it is moved', () => {
     const inputs = (scratch: Scratch) =>

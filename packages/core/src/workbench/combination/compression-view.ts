@@ -35,7 +35,7 @@ export interface CompressionView extends SubjectView {
   /** What each part alone would have to be for the goal. */
   readonly solved: readonly AnswerRow[];
   readonly solvedCautions: readonly string[];
-  /** Intake faces of a vee. */
+  /** Intake faces of a vee, as soon as anything moves a head. */
   readonly intake: readonly AnswerRow[];
 }
 
@@ -86,6 +86,8 @@ export function compressionView(
   const solved = goal === undefined ? NOTHING : solveCompression(tried, goal);
   const here = (one: AnsweredFigure): boolean => one.cylinder === undefined || one.cylinder === cylinder;
   const vee = faces.figures.length > 0;
+  // Where nothing moves a head, rows of nothing say nothing.
+  const moved = faces.figures.some(({ value }) => Math.abs(value) > STILL);
   return {
     ...subjectView(
       bench,
@@ -104,9 +106,11 @@ export function compressionView(
     stack: stackShown(tried, stack, deckOf(answered, cylinder), shownIn),
     solved: answerRows(solved, shownIn, here),
     solvedCautions: solved.cautions,
-    intake: answerRows(faces, shownIn),
+    intake: answerRows(faces, shownIn, () => moved),
   };
 }
+/** A nanometre. */
+const STILL = 1e-9;
 const NOTHING: Pick<Answered, 'figures' | 'cautions'> = { figures: [], cautions: [] };
 
 function inputsOf(cylinder: CylinderNumber, alone: boolean, vee: boolean): readonly InputWish[] {

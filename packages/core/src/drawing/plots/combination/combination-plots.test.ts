@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { makeupOf, shakingTurn, springCurve } from '../../../assess/index.js';
 import { engineOf, read } from '../../../engine/load/try-sheets.suite.js';
 import { rpm } from '../../../quantity/index.js';
+import { shapeBox } from '../../extent.js';
 import { plotCsv, plotFigure, plotWords, roundPaths, shakingPlot, springPlot, valueAt } from '../index.js';
+import { fieldOf, LAPTOP_PLOT, PHONE_PLOT } from '../plot-figure.js';
 
 const vee = makeupOf(engineOf(read('sheets/quernside-51-v8.yaml')));
 const four = makeupOf(engineOf(read('sheets/pellgarth-t4-twin-cam.yaml')));
@@ -21,6 +23,18 @@ describe('spring load against the load needed', () => {
     expect(valueAt(plot.curves[1]!, 0)).toBeCloseTo(738.3, 0);
     expect(plotWords(plot)).toContain('nose');
     expect(plotFigure(plot).shapes.length).toBeGreaterThan(20);
+  });
+
+  it('keeps the names of marks and limits off its frame, on a phone too', () => {
+    const plot = springPlot(curve, 'metric');
+    for (const size of [PHONE_PLOT, LAPTOP_PLOT]) {
+      const { left, right, top, bottom } = fieldOf(plot, size);
+      const nose = plotFigure(plot, size).shapes.find((one) => one.kind === 'label' && one.text === 'nose');
+      if (nose === undefined) throw new Error('no name at the nose');
+      const box = shapeBox(nose);
+      for (const edge of [top, bottom]) expect(box.top > edge || box.bottom < edge).toBe(true);
+      for (const edge of [left, right]) expect(box.left > edge || box.right < edge).toBe(true);
+    }
   });
 
   it('shows the same in inches', () => {
