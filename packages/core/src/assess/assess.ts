@@ -11,6 +11,7 @@ import {
   type Habits,
   type PlannedSizes,
   plannedSizes,
+  type SizeEntry,
   type Sizes,
   sizesOf,
   USUAL_HABITS,
@@ -24,6 +25,7 @@ interface OfSheet {
   last?: Moment;
 }
 interface Moment extends Sizes {
+  readonly bySlot: Readings['bySlot'];
   readonly story: GaugeStory;
   readonly bench: Bench;
   readonly findings: readonly Finding[];
@@ -53,13 +55,45 @@ export function assess(engine: Engine, readings: Readings, habits: Habits = USUA
   // Copied: what a caller hands in may grow after it was assessed.
   const story = before?.story ?? { instruments: new Map(readings.instruments), checks: [...readings.checks] };
   const bench = before?.bench ?? benchOf(engine, story, habits);
-  const { read, entries } = sizesOf(bench, sheet.planned, readings.bySlot, before);
-  const sizes = new Map<string, Size>();
-  for (const { size } of entries) if (size !== undefined) sizes.set(size.key, size);
+  const { bySlot, grewFrom } = readings;
+  const since = before !== undefined && grewFrom?.bySlot === before.bySlot ? grewFrom.slots : undefined;
+  const { read, entries, touched } = sizesOf(bench, sheet.planned, bySlot, before, since);
+  const sizes = new SizesByKey(entries);
   const { limits, plan } = sheet;
-  const findings = findingsOf({ engine, limits, sizes, guardFactor: habits.guardFactor }, entries, before);
-  sheet.last = { story, bench, read, entries, findings };
-  return { engine, plan, readings, sizes, findings };
+  const { guardFactor } = habits;
+  const judging = {
+    engine,
+    limits,
+    guardFactor,
+    get sizes() {
+      return sizes.all;
+    },
+  };
+  const findings = findingsOf(judging, entries, before && { ...before, touched });
+  sheet.last = { story, bench, read, entries, findings, bySlot };
+  return {
+    engine,
+    plan,
+    readings,
+    get sizes() {
+      return sizes.all;
+    },
+    findings,
+  };
+}
+
+/** Put together when somebody looks a size up: most moments of keying pass without. */
+class SizesByKey {
+  readonly #entries: readonly SizeEntry[];
+  #all: ReadonlyMap<string, Size> | undefined;
+
+  constructor(entries: readonly SizeEntry[]) {
+    this.#entries = entries;
+  }
+  get all(): ReadonlyMap<string, Size> {
+    this.#all ??= new Map(this.#entries.flatMap(({ size }) => (size === undefined ? [] : [[size.key, size] as const])));
+    return this.#all;
+  }
 }
 
 /** Whether gauges, their checks and the habits are those of a moment; every size hangs on them. */

@@ -203,6 +203,8 @@ export interface Readings {
   readonly choices: readonly Choice[];
   /** `feature/place` -> number of the occasion that counts now. */
   readonly occasions: ReadonlyMap<string, number>;
+  /** Where readings were added to others and nothing else: those others, and the slots that were read since. */
+  readonly grewFrom?: { readonly bySlot: Readings['bySlot']; readonly slots: readonly Slot[] };
 }
 /** A decision taken, with the numbers that the person saw. */
 export interface Choice {

@@ -118,6 +118,25 @@ describe('an assessment', () => {
     );
   });
 
+  it('of readings that grew one by one is that of all of them at once', () => {
+    fc.assert(
+      fc.property(taken, (all) => {
+        const grown = engineWith(LIMITS);
+        let last = readingsOf([]);
+        let assessment = assess(grown, last);
+        for (const [at, { slot }] of all.entries()) {
+          const grewFrom = { bySlot: last.bySlot, slots: [slot] };
+          last = { ...readingsOf(all.slice(0, at + 1)), grewFrom };
+          assessment = assess(grown, last);
+        }
+        const whole = assess(engineWith(LIMITS), readingsOf(all));
+        expect(seen(assessment)).toEqual(seen(whole));
+        expect([...assessment.sizes.keys()]).toEqual([...whole.sizes.keys()]);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
   it('has no doubt where nothing is uncertain, and then nothing is near', () => {
     const exactly = { instruments: [EXACT_GAUGE] };
     fc.assert(

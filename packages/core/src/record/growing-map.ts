@@ -2,12 +2,12 @@
 const MOST_FRESH = 48;
 
 /** A map that grows by one and is handed out each time: what was handed out stays as it was, without a copy of the whole. */
-export class GrowingMap<K, V> {
+export class GrowingMap<K, V extends NonNullable<unknown>> {
   #settled: ReadonlyMap<K, V> = new Map();
   #fresh = new Map<K, V>();
 
   get(key: K): V | undefined {
-    return this.#fresh.has(key) ? this.#fresh.get(key) : this.#settled.get(key);
+    return this.#fresh.get(key) ?? this.#settled.get(key);
   }
   set(key: K, value: V): void {
     this.#fresh.set(key, value);
@@ -22,7 +22,7 @@ export class GrowingMap<K, V> {
 }
 
 /** A map over a map. Looked up in both; put together as one only for who goes through all of it. */
-class Layers<K, V> implements ReadonlyMap<K, V> {
+class Layers<K, V extends NonNullable<unknown>> implements ReadonlyMap<K, V> {
   readonly #settled: ReadonlyMap<K, V>;
   readonly #fresh: ReadonlyMap<K, V>;
   #whole: ReadonlyMap<K, V> | undefined;
@@ -32,7 +32,7 @@ class Layers<K, V> implements ReadonlyMap<K, V> {
     this.#fresh = fresh;
   }
   get(key: K): V | undefined {
-    return this.#fresh.has(key) ? this.#fresh.get(key) : this.#settled.get(key);
+    return this.#fresh.get(key) ?? this.#settled.get(key);
   }
   has(key: K): boolean {
     return this.#fresh.has(key) || this.#settled.has(key);

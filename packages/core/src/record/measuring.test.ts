@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { engineOf } from '../plan/engine.suite.js';
 import { celsius, inch } from '../quantity/index.js';
 import type { EntryData } from './entry.js';
-import { foldMeasuring, placeOfSlot } from './measuring.js';
+import { foldMeasuring, type Measuring, placeOfSlot } from './measuring.js';
 import { chainOf, idOf, SAMPLES_V1, type Wish } from './samples.suite.js';
 import { foldEntries, refold } from './state.js';
 
@@ -158,6 +158,11 @@ describe('a log that grows', () => {
     if (typeof one === 'number') return strike(one);
     return read(`cylinder-bore/${one[0]}/${one[1]}`, '4.0302', { occasion: one[2] });
   };
+  /** Slots with other readings than before that are not named as such. */
+  const readElsewhere = ({ bySlot, slots }: NonNullable<Measuring['grewFrom']>, now: Measuring['bySlot']) =>
+    [...new Set([...bySlot.keys(), ...now.keys()])].filter(
+      (slot) => bySlot.get(slot) !== now.get(slot) && !slots.includes(slot),
+    );
   it('gives the same answer entry by entry as all at once, and leaves earlier answers alone', () => {
     fc.assert(
       fc.property(fc.array(wishes, { maxLength: 14 }), fc.integer({ min: 0, max: 3 }), (some, waiting) => {
@@ -170,8 +175,9 @@ describe('a log that grows', () => {
           const log = all.slice(0, count).map((one, i) => (i < count - waiting ? { ...one, receivedAt: 'then' } : one));
           state = refold(state, log, grownUp);
           expect(state).toEqual(foldEntries(log, grownUp));
-          const now = foldMeasuring(state);
+          const { grewFrom, ...now } = foldMeasuring(state);
           expect(now).toEqual(foldMeasuring(foldEntries(log, { ...testEngine })));
+          if (grewFrom !== undefined) expect(readElsewhere(grewFrom, now.bySlot)).toEqual([]);
           seen.push({ now, text: plain(now) });
         }
         for (const { now, text } of seen) expect(plain(now)).toBe(text);

@@ -49,6 +49,8 @@ export interface Measuring {
   readonly choices: readonly TakenDecision[];
   /** `feature/place` -> the occasion that counts now, where it is not simply the first with nothing read. */
   readonly occasions: ReadonlyMap<string, number>;
+  /** Where readings were added to those of an answer before and nothing else: its `bySlot`, and the slots that were read since. */
+  readonly grewFrom?: { readonly bySlot: Measuring['bySlot']; readonly slots: readonly string[] };
 }
 
 /** `cylinder-bore/3` of `cylinder-bore/3/top-thrust`; undefined where the text is no slot. */
@@ -86,6 +88,8 @@ const nothingSorted = () => ({
 class Fold {
   readonly #readings: { readonly place: string; readonly reading: MeasuredReading }[] = [];
   #sorted = nothingSorted();
+  /** The readings that were handed out last, and the slots that were read since. */
+  #last: { readonly bySlot: Measuring['bySlot']; readonly slots: string[] } | undefined;
   /** How many readings are sorted; none once the occasion of a place has changed. */
   #count = 0;
   readonly #instruments = new Map<string, KeptInstrument>();
@@ -149,6 +153,7 @@ class Fold {
   }
   #unsort(): void {
     this.#sorted = nothingSorted();
+    this.#last = undefined;
     this.#count = 0;
   }
   #decided(data: MeasuringData['decided'], entry: LogEntry): void {
@@ -162,19 +167,24 @@ class Fold {
       const { place, reading } = this.#readings[this.#count]!;
       const now = reading.occasion === this.#occasions.get(place);
       const map = now ? this.#sorted.bySlot : this.#sorted.before;
+      if (now) this.#last?.slots.push(reading.slot);
       // Lists are made anew and never grow: an answer given before keeps its own.
       map.set(reading.slot, [...(map.get(reading.slot) ?? []), reading]);
     }
   }
   done(): Measuring {
     this.#sort();
+    const grewFrom = this.#last;
+    const bySlot = this.#sorted.bySlot.asItStands();
+    this.#last = { bySlot, slots: [] };
     return {
-      bySlot: this.#sorted.bySlot.asItStands(),
+      bySlot,
       before: this.#sorted.before.asItStands(),
       instruments: new Map(this.#instruments),
       checks: [...this.#checks],
       choices: [...this.#choices.values()],
       occasions: new Map(this.#occasions),
+      ...(grewFrom && { grewFrom }),
     };
   }
 }

@@ -45,8 +45,20 @@ export function shownFigure(measured: Measured, value: number, shownIn: ShownIn)
   return formatQuantity(measured, value, way.unit, placesFor(measured, value, way));
 }
 
+/** A limit is put into words once for each unit: it stands in every row that it judges, at each reading. */
+const worded = new WeakMap<Window<number>, Map<string, string>>();
+
 /** "0.0010 to 0.0025 in", "at most 0.050 mm"; ends beyond the usual places keep the places that they need. */
-export function shownWindow(measured: Measured, { low, high }: Window<number>, shownIn: ShownIn): string {
+export function shownWindow(measured: Measured, window: Window<number>, shownIn: ShownIn): string {
+  const key = `${measured} ${shownIn.length}`;
+  const known = worded.get(window) ?? new Map<string, string>();
+  worded.set(window, known);
+  const words = known.get(key) ?? windowWords(measured, window, shownIn);
+  known.set(key, words);
+  return words;
+}
+
+function windowWords(measured: Measured, { low, high }: Window<number>, shownIn: ShownIn): string {
   const way = WAYS[shownIn.length][measured];
   const ends = [low, high].flatMap((end) => end ?? []);
   const places = Math.max(way.places, ...ends.map((end) => placesFor(measured, end, way)));

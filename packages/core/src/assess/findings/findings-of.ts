@@ -16,20 +16,29 @@ export interface Judging {
   readonly guardFactor: number;
 }
 
-/** The findings of an earlier moment. */
+/** The findings of an earlier moment, and which entries can be others since; absent: any of them. */
 export interface Judged {
   readonly entries: readonly SizeEntry[];
   readonly findings: readonly Finding[];
+  readonly touched?: readonly number[] | undefined;
 }
 
 /**
  * One finding for each size, in the order of the sizes. Without readings, or without a limit, the verdict is "no data". A size that is
  * the same as at an earlier moment is not judged anew.
  */
-export const findingsOf = (judging: Judging, entries: readonly SizeEntry[], before?: Judged): readonly Finding[] =>
-  entries.map((entry, at) => (before?.entries[at] === entry ? before.findings[at]! : findingOf(judging, entry)));
+export function findingsOf(judging: Judging, entries: readonly SizeEntry[], before?: Judged): readonly Finding[] {
+  if (before?.touched === undefined)
+    return entries.map((entry, at) =>
+      before?.entries[at] === entry ? before.findings[at]! : findingOf(judging, entry),
+    );
+  const findings = before.findings.slice();
+  for (const at of before.touched) findings[at] = findingOf(judging, entries[at]!);
+  return findings;
+}
 
-function findingOf({ engine, limits, sizes, guardFactor }: Judging, entry: SizeEntry): Finding {
+function findingOf(judging: Judging, entry: SizeEntry): Finding {
+  const { engine, limits, guardFactor } = judging;
   if (!isKnown(entry)) return unread(limits, entry);
   const { planned, size, missing, disagreement } = entry;
   const { key, property, place, title, measured } = planned;
@@ -37,7 +46,9 @@ function findingOf({ engine, limits, sizes, guardFactor }: Judging, entry: SizeE
   const all = heldAgainst(entry, windows, guardFactor);
   const verdict = all.use ?? 'no data';
   const advice =
-    all.byWear || disagreement !== undefined ? undefined : generalWear(engine, planned, size.value, windows, sizes);
+    all.byWear || disagreement !== undefined
+      ? undefined
+      : generalWear(engine, planned, size.value, windows, judging.sizes);
   const again = againFor(entry, verdict, all.near);
   const said = disagreement === undefined ? `${wordsOf(all)}${gradeWords(all, grades)}` : 'readings disagree';
   const words = advice === undefined ? said : `${said}; ${advice.words}`;

@@ -36,6 +36,8 @@ type Read = readonly (PlaceRead | undefined)[];
 export interface Sizes {
   readonly read: Read;
   readonly entries: readonly SizeEntry[];
+  /** Numbers of the entries that can be others than in the moment before; absent: any of them. */
+  readonly touched?: readonly number[];
 }
 
 /**
@@ -45,16 +47,54 @@ export interface Sizes {
  */
 export function sizesOf(
   bench: Bench,
-  { places, sizes }: PlannedSizes,
+  planned: PlannedSizes,
   bySlot: Readings['bySlot'],
   before?: Sizes,
+  since?: readonly Slot[],
 ): Sizes {
+  if (before !== undefined && since !== undefined) return grown(bench, planned, bySlot, before, since);
+  const { places, sizes } = planned;
   const read = places.map((place) => readPlace(bench, place, bySlot, before?.read[place.at]));
-  const entries = sizes.map((planned, at) => {
-    const same = before !== undefined && planned.places.every((place) => read[place] === before.read[place]);
-    return same ? before.entries[at]! : entryOf(planned, read);
+  const entries = sizes.map((size, at) => {
+    const same = before !== undefined && size.places.every((place) => read[place] === before.read[place]);
+    return same ? before.entries[at]! : entryOf(size, read);
   });
   return { read, entries };
+}
+
+/** As it was before, with what the slots read since change in it: the cost of a reading does not grow with the engine. */
+function grown(
+  bench: Bench,
+  planned: PlannedSizes,
+  bySlot: Readings['bySlot'],
+  before: Sizes,
+  since: readonly Slot[],
+): Sizes {
+  const { placeOf, sizesAt } = whereabouts(planned);
+  const read = before.read.slice();
+  const entries = before.entries.slice();
+  const places = [...new Set(since.flatMap((slot) => placeOf.get(slot) ?? []))];
+  for (const at of places) read[at] = readPlace(bench, planned.places[at]!, bySlot, before.read[at]);
+  const touched = [...new Set(places.flatMap((at) => sizesAt[at]!))];
+  for (const at of touched) entries[at] = entryOf(planned.sizes[at]!, read);
+  return { read, entries, touched };
+}
+
+/** Which place a slot belongs to, and which sizes read each place; by their numbers. */
+interface Whereabouts {
+  readonly placeOf: ReadonlyMap<Slot, number>;
+  readonly sizesAt: readonly (readonly number[])[];
+}
+const WHEREABOUTS = new WeakMap<PlannedSizes, Whereabouts>();
+function whereabouts(planned: PlannedSizes): Whereabouts {
+  const known = WHEREABOUTS.get(planned);
+  if (known !== undefined) return known;
+  const sizesAt: number[][] = planned.places.map(() => []);
+  for (const [at, { places }] of planned.sizes.entries()) for (const place of places) sizesAt[place]!.push(at);
+  const placeOf = new Map(planned.places.flatMap(({ at, slots }) => slots.map(({ slot }) => [slot, at] as const)));
+  const made = { placeOf, sizesAt };
+  WHEREABOUTS.set(planned, made);
+  return made;
 }
 
 function readPlace(
