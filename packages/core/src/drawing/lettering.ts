@@ -76,6 +76,17 @@ export function placeLabels(
   }
   return { shapes, leftOut };
 }
+/** As `placeLabels`, and off what stands in `rather` too where every label finds room that way. */
+export function placeLabelsRather(
+  wanted: readonly Wanted[],
+  taken: readonly Box[],
+  rather: readonly Box[],
+  within?: Box,
+): ReturnType<typeof placeLabels> {
+  const clear = placeLabels(wanted, [...taken, ...rather], within);
+  return clear.leftOut.length === 0 ? clear : placeLabels(wanted, taken, within);
+}
+
 /** Steps outward for a label without room beside its mark, in letter heights. */
 const FAR = [1, 2.1, 3.2, 4.3];
 function letters({ text, size, part, state }: Wanted, { at: place, anchor }: Candidate): Shape {

@@ -32,7 +32,7 @@ export function sharesFigure(shown: SharesShown, options: Shown = {}): Figure {
     shapes: [
       ...shown.parts.flatMap((part, row) => barOf(part, row * ROW * scale.text, most, scale)),
       line(at(0, 0), at(0, end), 'visible'),
-      label(at(0, end + scale.text), shown.whole, scale.text, { anchor: 'start', part: 'whole' }),
+      label(at(scale.small * 0.4, end + scale.text), shown.whole, scale.text, { anchor: 'start', part: 'whole' }),
     ],
     margin: scale.margin,
     leastWidth: WIDTH,
@@ -42,7 +42,7 @@ export function sharesFigure(shown: SharesShown, options: Shown = {}): Figure {
 function barOf({ part, name, share, words }: ShareShown, top: number, most: number, scale: Scale): readonly Shape[] {
   const high = scale.text * 1.1;
   return [
-    label(at(0, top + scale.text * 0.8), `${name}: ${words}`, scale.small, { anchor: 'start', part }),
+    label(at(scale.small * 0.4, top + scale.text * 0.8), `${name}: ${words}`, scale.small, { anchor: 'start', part }),
     polygon(rectangle(0, top + scale.text * 1.5, (share / most) * WIDTH, high), 'visible', { fill: 'metal', part }),
   ];
 }

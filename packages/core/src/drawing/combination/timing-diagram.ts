@@ -4,7 +4,7 @@ import { compose } from '../compose.js';
 import { type Box, boxesAlong, labelBox, shapeBox } from '../extent.js';
 import type { Figure, Fill, LineRole, Point, Shape } from '../figure.js';
 import { at, polar } from '../geometry.js';
-import { placeLabels, type Wanted } from '../lettering.js';
+import { placeLabelsRather, type Wanted } from '../lettering.js';
 import type { Shown } from '../options.js';
 import { circle, label, line, polygon, polyline, turnArrow } from '../shapes.js';
 import { type Scale, scaleFor } from '../sheet-scale.js';
@@ -31,6 +31,8 @@ const WIDTH = 320;
 /** Radius at the firing top, growth of it in a turn, and half width of a band. mm. */
 const SPIRAL = { start: 42, turn: 44, band: 8 } as const;
 const CYCLE = 720;
+/** Which way the crank turns: radius [mm], and from where to where. */
+const ARROW = { radius: SPIRAL.start * 0.55, from: 20, to: 130 } as const;
 /** Where the overlap is told: the free room under the crank. mm. */
 const MIDDLE = 28;
 const LETTERS: Readonly<Record<ValveKind, string>> = { intake: 'I', exhaust: 'E' };
@@ -48,9 +50,10 @@ export function timingDiagram(shown: TimingShown, options: Shown = {}): Figure {
   const lines = others.map((arc) => along(arc, turn, 'hidden'));
   const face = faceOf(shown, turn, scale);
   const overlap = shown.overlap === undefined ? [] : overlapShapes(shown.overlap, turn);
-  const names = placeLabels(
+  const names = placeLabelsRather(
     main.flatMap((arc) => eventNames(arc, turn, scale)),
     [...[...bands, ...lines].flatMap(boxesOf), ...face.letters.map(shapeBox)],
+    [...boxesAlong(run(0, CYCLE, 0, turn)), ...boxesAlong(arrowRun(turn))],
   );
   return compose({
     title: shown.title,
@@ -70,6 +73,10 @@ function run(from: number, to: number, off: number, turn: number): readonly Poin
   const steps = Math.max(2, Math.ceil(Math.abs(to - from) / 5));
   return Array.from({ length: steps + 1 }, (_, n) => spot(from + ((to - from) * n) / steps, off, turn));
 }
+const arrowRun = (turn: number): readonly Point[] =>
+  Array.from({ length: 12 }, (_, n) =>
+    polar(CENTRE, ARROW.radius, turn * (ARROW.from + ((ARROW.to - ARROW.from) * n) / 11)),
+  );
 const sideOf = (kind: ValveKind): number => (kind === 'intake' ? 1 : -1);
 const FILLS: Readonly<Record<ValveKind, Fill>> = { intake: 'gasket', exhaust: 'metal' };
 
@@ -106,7 +113,7 @@ function faceOf(
       ...[0, 90, 180, 270].map((degrees) => line(polar(CENTRE, 6, degrees), polar(CENTRE, rim, degrees), 'centre')),
       circle(CENTRE, 6, 'visible', { fill: 'void' }),
       polyline(run(0, CYCLE, 0, turn), 'thin'),
-      ...turnArrow(CENTRE, SPIRAL.start * 0.55, turn * 20, turn * 130, scale.px * 10, { part: 'direction' }),
+      ...turnArrow(CENTRE, ARROW.radius, turn * ARROW.from, turn * ARROW.to, scale.px * 10, { part: 'direction' }),
     ],
     letters: [
       label(polar(CENTRE, out, 0), 'top dead centre', scale.small),

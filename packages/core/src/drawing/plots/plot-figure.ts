@@ -1,10 +1,10 @@
 /** A plot as a figure: the same pens draw it on the screen, on paper and as a file. */
 import { formatNumber } from '../../quantity/index.js';
 import { compose } from '../compose.js';
-import { type Box, boxesAlong, shapeBox } from '../extent.js';
+import { type Box, boxesAlong, shapeBox, textWidth } from '../extent.js';
 import type { Figure, LineRole, Point, Shape } from '../figure.js';
 import { at } from '../geometry.js';
-import { placeLabels, type Wanted } from '../lettering.js';
+import { placeLabelsRather, type Wanted } from '../lettering.js';
 import { circle, label, line, polygon, polyline } from '../shapes.js';
 import { placeOn, stepsOf } from './axis.js';
 import type { Axis, Curve, Plot } from './plot.js';
@@ -51,14 +51,10 @@ export function plotFigure(plot: Plot, size: PlotSize = LAPTOP_PLOT): Figure {
   const field = fieldOf(plot, size);
   const curves = plot.curves.flatMap((curve, number) => curveShapes(curve, number, field));
   const within = { left: field.left, right: field.right, top: field.top, bottom: field.bottom };
-  const names = placeLabels(
+  const names = placeLabelsRather(
     namesIn(plot, field),
-    [
-      ...curves.flatMap(boxesOf),
-      ...plot.limits.map((limit) => hatchBox(limit, field)),
-      numbersBelow(field),
-      ...edgesOf(field),
-    ],
+    [...curves.flatMap(boxesOf), ...plot.limits.map((limit) => hatchBox(limit, field)), numbersBelow(field)],
+    outsideOf(field),
     within,
   );
   return compose({
@@ -76,14 +72,14 @@ export function plotFigure(plot: Plot, size: PlotSize = LAPTOP_PLOT): Figure {
   });
 }
 
-/** The frame is a line too: no name stands across it. */
-function edgesOf({ left, right, top, bottom, letter }: Field): readonly Box[] {
+/** Key, numbers and names of the axes; the frame is a line too, and no name stands across it. */
+function outsideOf({ left, right, top, bottom, letter }: Field): readonly Box[] {
   const half = letter * 0.1;
   return [
-    { left, right, top: top - half, bottom: top + half },
-    { left, right, top: bottom - half, bottom: bottom + half },
-    { left: left - half, right: left + half, top, bottom },
-    { left: right - half, right: right + half, top, bottom },
+    { left: 0, right: left + right, top: 0, bottom: top + half },
+    { left: 0, right: left + half, top, bottom },
+    { left: right - half, right: left + right, top, bottom },
+    { left: 0, right: left + right, top: bottom - half, bottom: bottom + letter * 3 },
   ];
 }
 
@@ -137,9 +133,10 @@ function namesIn(plot: Plot, f: Field): readonly Wanted[] {
 
 function frame(plot: Plot, f: Field): readonly Shape[] {
   const corners = [at(f.left, f.top), at(f.right, f.top), at(f.right, f.bottom), at(f.left, f.bottom)];
+  const numbered = new Set(roomyNumbers(plot.x, f));
   const across = stepsOf(plot.x).flatMap((value) => [
     line(at(f.x(value), f.bottom), at(f.x(value), f.bottom + f.letter * 0.35), 'thin'),
-    label(at(f.x(value), f.bottom + f.letter), numberText(plot.x, value), f.letter),
+    ...(numbered.has(value) ? [label(at(f.x(value), f.bottom + f.letter), numberText(plot.x, value), f.letter)] : []),
   ]);
   return [
     polygon(corners, 'thin'),
@@ -148,6 +145,16 @@ function frame(plot: Plot, f: Field): readonly Shape[] {
     ...upright(plot.left, 'left', f),
     ...(plot.right ? upright(plot.right, 'right', f) : []),
   ];
+}
+
+/** Numbers below the frame: every step, or every second or third where they would run into each other; nought is one of them. */
+function roomyNumbers(axis: Axis, f: Field): readonly number[] {
+  const steps = stepsOf(axis);
+  const [first = 0, second = first] = steps;
+  const widest = Math.max(...steps.map((value) => textWidth(numberText(axis, value), f.letter)));
+  const each = Math.max(1, Math.ceil((widest + f.letter * 0.6) / Math.abs(f.x(second) - f.x(first) || widest)));
+  const from = Math.max(0, steps.indexOf(0)) % each;
+  return steps.filter((_, place) => place % each === from);
 }
 
 function upright(axis: Axis, side: 'left' | 'right', f: Field): readonly Shape[] {

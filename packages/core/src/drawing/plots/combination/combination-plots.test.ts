@@ -37,6 +37,17 @@ describe('spring load against the load needed', () => {
     }
   });
 
+  it('writes the numbers of the crank so far apart that none runs into the next, with 0 among them', () => {
+    const plot = springPlot(curve, 'metric');
+    const numbers = plotFigure(plot, PHONE_PLOT).shapes.filter(
+      (one) => one.kind === 'label' && /^-?\d+$/.test(one.text) && one.anchor === 'middle',
+    );
+    // Eight steps of 45° on 100 mm: every second one.
+    expect(numbers.map((one) => one.kind === 'label' && one.text)).toEqual(['-180', '-90', '0', '90', '180']);
+    const boxes = numbers.map(shapeBox);
+    for (const [n, box] of boxes.slice(1).entries()) expect(box.left).toBeGreaterThan(boxes[n]!.right);
+  });
+
   it('shows the same in inches', () => {
     const [metric, inch] = [springPlot(curve, 'metric'), springPlot(curve, 'inch')];
     expect(valueAt(inch.curves[0]!, 0)! * 4.4482216).toBeCloseTo(valueAt(metric.curves[0]!, 0)!, 3);
