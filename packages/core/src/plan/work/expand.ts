@@ -95,7 +95,10 @@ const turnedForGood = (joint: Joint) => joint.stages.some(({ act }) => act.kind 
 
 /** Half a minute for each fastener of each stage, and five to lay out: common practice, no source. */
 function minutesOf(joint: Joint): number {
-  const turns = joint.stages.map(({ holes }) => (holes === 'all' ? joint.holes.length : holes.length));
+  const turns = joint.stages.map(({ act, holes }) => {
+    if (act.kind === 'feel' || act.kind === 'instruct') return 1;
+    return holes === 'all' ? joint.holes.length : holes.length;
+  });
   return 5 + Math.ceil(turns.reduce((sum, count) => sum + count, 0) / 2);
 }
 
