@@ -293,11 +293,16 @@ describe('finding a combination', () => {
     await most.getByRole('button', { name: /^Exact/ }).tap();
     await most.getByRole('textbox').fill('10.2');
     await most.getByRole('button', { name: 'Try it' }).tap();
+    await page.getByRole('checkbox', { name: 'Piston', exact: true }).tap();
+    await page.getByRole('checkbox', { name: /^piston with a deep dish.*, compression height 35\.100 mm/ }).waitFor();
+    await page.getByText('Of the stock, not to be chosen (4)').tap();
+    await page.getByText(/^piston with a flat crown Q51-320-50: 0\.500 mm oversize/).waitFor();
     await page.getByRole('button', { name: 'Find every combination' }).tap();
     await page.locator('[data-finder="whole"]').waitFor({ timeout: 60_000 });
     const words = (await page.locator('[data-found]').textContent()) ?? '';
     expect(words).toMatch(/None of \d+ combinations keeps everything/);
     expect(words).toMatch(/It is enough to let|Only together: let|No loosening within reason/);
+    expect(words).toMatch(/No piston on offer has a crown volume small enough: the nearest is .*Q51-320/);
     await expectFits(page);
     await picture(page, 'combination-blocked-phone', true);
     expectQuiet(device);

@@ -76,13 +76,14 @@ function wordsOf(id: SubjectId, answer: Answered, shownIn: ShownIn): string {
   return [...(headline.length === 0 ? [] : [headlineWords(headline, shownIn)]), ...lacking].join('; ');
 }
 
-/** What is out or near is told before the number by which the subject is known. */
+/** What is out or near is told before the number by which the subject is known; where it has none, what the verdict rests on. */
 function headlineOf(id: SubjectId, { figures }: Answered): readonly AnsweredFigure[] {
   const worst = verdictOf({ figures });
-  const bad = worst === 'out' || worst === 'near' ? figures.find(({ verdict }) => verdict === worst)?.key : undefined;
+  const telling = worst === 'out' || worst === 'near' || HEADLINES[id] === undefined;
+  const judged = telling ? figures.find(({ verdict }) => verdict === worst)?.key : undefined;
   const usual = figures.filter(({ key }) => key === HEADLINES[id]);
-  if (bad === undefined || usual.some(({ verdict }) => verdict === worst)) return usual;
-  return figures.filter(({ key, verdict }) => key === bad && verdict === worst);
+  if (judged === undefined || usual.some(({ verdict }) => verdict === worst)) return usual;
+  return figures.filter(({ key, verdict }) => key === judged && verdict === worst);
 }
 
 /** "compression ratio 9.05 to 9.12, 8.80 to 9.40 wanted". */

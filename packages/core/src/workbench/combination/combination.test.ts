@@ -36,6 +36,17 @@ function write(scribe: Scribe, proposal: Proposal): readonly string[] {
 const rowOf = (scratch: Scratch, key: string, shownIn: typeof MM | typeof INCH = MM) =>
   compressionView(bench, triedOf(bench, scratch), shownIn, {}).answers.find((one) => one.key === key)!;
 
+describe('the overview', () => {
+  it('says of every verdict which figure it rests on', () => {
+    const { subjects } = combinationView(bench, NOTHING, MM);
+    for (const { id, verdict, words } of subjects) if (verdict === 'in') expect(words, id).toMatch(/wanted/);
+    expect(subjects.find(({ id }) => id === 'rockers')).toMatchObject({
+      verdict: 'in',
+      words: expect.stringMatching(/^plunger travel by the turns 1\.28\d mm, 0\.900 to 1\.600 mm wanted/),
+    });
+  });
+});
+
 describe('intake faces of a vee', () => {
   it('are told once a cut or gasket moves a head, and not before', () => {
     const rows = (scratch: Scratch) => compressionView(bench, triedOf(bench, scratch), MM, {}).intake;

@@ -374,7 +374,7 @@ describe('when nothing fits', () => {
       fixed: { ...blocked.fixed, gasket: { thickness: mm(0.8), bore: mm(104) } },
       wanted: { quench: { low: mm(0.9), high: mm(1.2) } },
     });
-    expect(answer.words).toContain('No piston on offer is low enough: the nearest is dished with 40.60 mm.');
+    expect(answer.words).toContain('No piston on offer is low enough: the nearest is dished (40.60 mm).');
     expect(answer.words.join(' ')).toContain('A piston with a compression height of 40.00 mm to 40.30 mm');
   });
 

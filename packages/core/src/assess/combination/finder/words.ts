@@ -67,12 +67,12 @@ function ease(alone: FinderAnswer['alone'], together: FoundRelaxation | undefine
 }
 
 const WANTING: Readonly<Record<string, Readonly<Record<'above' | 'below', string>>>> = {
-  thickness: { above: 'thin', below: 'thick' },
-  compressionHeight: { above: 'low', below: 'high' },
-  crownVolume: { above: 'small in its crown volume', below: 'large in its crown volume' },
+  thickness: { above: 'is thin', below: 'is thick' },
+  compressionHeight: { above: 'is low', below: 'is high' },
+  crownVolume: { above: 'has a crown volume small', below: 'has a crown volume large' },
 };
 
-/** "No piston on offer is low enough: the nearest is dished with 35.10 mm." Said of a size once, and only where it is so of every stretch. */
+/** "No piston on offer is low enough: the nearest is dished (35.10 mm)." Said of a size once, and only where it is so of every stretch. */
 function shortfalls(additions: readonly FoundAddition[]): readonly string[] {
   const sizes = new Map<string, readonly FoundAddition[]>();
   for (const one of additions) sizes.set(one.choice + one.size, [...(sizes.get(one.choice + one.size) ?? []), one]);
@@ -81,8 +81,8 @@ function shortfalls(additions: readonly FoundAddition[]): readonly string[] {
     if (nearest === undefined || WANTING[size] === undefined) return [];
     if (others.some((one) => one.nearest?.lies !== nearest.lies)) return [];
     const named =
-      nearest.name === '' ? told(quantity, nearest.value) : `${nearest.name} with ${told(quantity, nearest.value)}`;
-    return [`No ${title} on offer is ${WANTING[size][nearest.lies]} enough: the nearest is ${named}.`];
+      nearest.name === '' ? told(quantity, nearest.value) : `${nearest.name} (${told(quantity, nearest.value)})`;
+    return [`No ${title} on offer ${WANTING[size][nearest.lies]} enough: the nearest is ${named}.`];
   });
 }
 
