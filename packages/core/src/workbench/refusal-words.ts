@@ -137,8 +137,6 @@ function runningWords(refusal: Refusal): string | undefined {
       return `A cylinder cannot hold ${refusal.held} of a supply of ${refusal.supply}; are the two exchanged?`;
     case 'never-due':
       return `${refusal.what}: say at which running hours or on which day it is due.`;
-    case 'not-a-date':
-      return `"${refusal.given}" is no day of the calendar; write it as 2027-03-01.`;
     case 'unknown-service':
       return `"${refusal.what}" was not planned; there is ${refusal.valid.length === 0 ? 'nothing planned yet' : list(refusal.valid)}.`;
     case 'hours-back':

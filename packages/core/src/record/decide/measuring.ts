@@ -6,6 +6,7 @@ import type { EntryData, Reading } from '../entry.js';
 import { foldMeasuring, type Measuring, placeOfSlot } from '../measuring.js';
 import type { MeasuredKind } from '../measuring-data.js';
 import type { RecordState } from '../state.js';
+import { dayFault } from './day.js';
 import { type Decision, nothingToAdd, record } from './lookup.js';
 import type { Refusal } from './refusal.js';
 
@@ -64,15 +65,6 @@ const notALength = (reading: Reading): Refusal | undefined => {
   return wrong ?? (reading.value > 0 ? undefined : { code: 'no-length', given: reading.text });
 };
 
-/** Year-month-day, and a day that the calendar has. */
-function isDay(text: string): boolean {
-  const [, year, month, day] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)?.map(Number) ?? [];
-  if (year === undefined || month === undefined || day === undefined) return false;
-  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
-  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1];
-  return days !== undefined && day >= 1 && day <= days;
-}
-
 export function decideInstrument(state: RecordState, data: EntryData['instrument-kept']): Decision {
   const { measured, unit, resolution, low, high, expanded, gripLength, certified } = data;
   const given = [resolution, low, high, expanded].flatMap((one) => one ?? []);
@@ -82,7 +74,7 @@ export function decideInstrument(state: RecordState, data: EntryData['instrument
       : undefined,
     ...given.map((one) => otherUnit(one, measured, SI[measured])),
     gripLength && notALength(gripLength),
-    certified === undefined || isDay(certified) ? undefined : { code: 'not-a-day', given: certified },
+    dayFault(certified),
     resolution.value > 0 ? undefined : { code: 'no-resolution', resolution: resolution.text },
     low !== undefined && high !== undefined && low.value >= high.value
       ? { code: 'range-turned', low: low.text, high: high.text }

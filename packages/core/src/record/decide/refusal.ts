@@ -72,6 +72,5 @@ export type Refusal =
   | { readonly code: 'dry-first'; readonly cylinder: number }
   | { readonly code: 'holds-more'; readonly held: string; readonly supply: string }
   | { readonly code: 'never-due'; readonly what: string }
-  | { readonly code: 'not-a-date'; readonly given: string }
   | { readonly code: 'unknown-service'; readonly what: string; readonly valid: readonly string[] }
   | { readonly code: 'hours-back'; readonly given: number; readonly noted: number };

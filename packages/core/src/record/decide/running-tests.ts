@@ -4,6 +4,7 @@ import { refused } from '../../quantity/outcome.js';
 import type { EntryData } from '../entry.js';
 import { runningFacts } from '../running.js';
 import type { RecordState } from '../state.js';
+import { dayFault } from './day.js';
 import { type Decision, engineOf, record } from './lookup.js';
 import type { Refusal } from './refusal.js';
 import { pressureFault } from './running.js';
@@ -45,19 +46,10 @@ function hoursFault(what: string, hours: number | undefined): Refusal | undefine
   if (hours === undefined || (hours >= 0 && hours <= MOST_HOURS)) return undefined;
   return { code: 'number-out-of-range', what, given: hours, valid: `0 to ${MOST_HOURS} h` };
 }
-const DATE = /^\d{4}-\d\d-\d\d$/;
-/** A day that the calendar has: 2027-02-30 has none. */
-function dateFault(date: string | undefined): Refusal | undefined {
-  if (date === undefined) return undefined;
-  const at = DATE.test(date) ? Date.parse(`${date}T00:00:00Z`) : Number.NaN;
-  const same = Number.isFinite(at) && new Date(at).toISOString().startsWith(date);
-  return same ? undefined : { code: 'not-a-date', given: date };
-}
-
 export function decideService(_: RecordState, data: EntryData['service-planned']): Decision {
   const { what, dueHours, dueDate } = data;
   if (dueHours === undefined && dueDate === undefined) return refused({ code: 'never-due', what });
-  const fault = hoursFault('hours at which it is due', dueHours) ?? dateFault(dueDate);
+  const fault = hoursFault('hours at which it is due', dueHours) ?? dayFault(dueDate);
   return fault === undefined ? record({ kind: 'service-planned', data }) : refused(fault);
 }
 

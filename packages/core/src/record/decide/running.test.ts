@@ -93,8 +93,8 @@ describe('what may be recorded of compression, leakage and service', () => {
     expect(plan({ dueHours: 50 })).toBe(1);
     expect(plan({ dueHours: -1 })).toBe('number-out-of-range');
     expect(plan({ dueDate: '2028-02-29' })).toBe(1);
-    expect(plan({ dueDate: '2027-02-29' })).toBe('not-a-date');
-    expect(plan({ dueDate: 'in spring' })).toBe('not-a-date');
+    expect(plan({ dueDate: '2027-02-29' })).toBe('not-a-day');
+    expect(plan({ dueDate: 'in spring' })).toBe('not-a-day');
   });
   it('done is what was planned', () => {
     const done = { kind: 'service-done', data: { what: 'oil' } } as const;
