@@ -18,8 +18,13 @@ export function decidedOversize(assessment: Assessment): DecidedOversize {
   const chosen = assessment.readings.choices.findLast(({ decision }) => decision === 'bore-oversize')?.alternative;
   const cut = /^(bore|some)-(\d+)$/.exec(chosen ?? '');
   if (cut?.[1] === 'some') return { kind: 'several' };
-  if (cut) return { kind: 'one', oversize: Number(cut[2]) * MICROMETRES, decided: true };
   const sizes = makersPistons(assessment.engine).map(({ oversize }) => oversize);
+  if (cut) {
+    // The alternative names its size in whole micrometres; the one of the stock that is meant may be a part of an inch.
+    const size = Number(cut[2]);
+    const oversize = sizes.find((one) => Math.round(one / MICROMETRES) === size) ?? size * MICROMETRES;
+    return { kind: 'one', oversize, decided: true };
+  }
   const oversize = cutBefore(assessment, 'cylinder-bore', 'hole', sizes);
   return { kind: 'one', oversize, decided: chosen !== undefined };
 }
