@@ -5,6 +5,7 @@ import './css/base.css';
 import './css/controls.css';
 import './css/shell.css';
 import './css/bench.css';
+import './css/marks.css';
 import './css/figure.css';
 import './css/screens.css';
 import './css/parts.css';

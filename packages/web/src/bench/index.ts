@@ -17,6 +17,7 @@ export { Reasoned } from './reasoned.js';
 export { SayIt } from './say-it.js';
 export { type Hazard, SignalPanel, type SignalWord } from './signal-panel.js';
 export { say, sayAgain, speechPossible } from './speech.js';
+export { type Stand, StandMark } from './stand-mark.js';
 export { StrikeOut } from './strike-out.js';
 export { ChoiceField, TextField } from './text-field.js';
 export { toneAccepted, toneRefused, toneStop } from './tones.js';
