@@ -6,8 +6,16 @@ import { deciding, worstVerdict } from './finding-view.js';
 import { slotAt } from './slot-names.js';
 
 /** Findings of a place about the sizes that its own readings form. */
-export const findingsOf = (assessment: Assessment, feature: Feature, place: Place): readonly Finding[] =>
-  feature.kind.sizes.flatMap((rule) => findingsAt(assessment, rule.property, place.id));
+export function findingsOf(assessment: Assessment, feature: Feature, place: Place): readonly Finding[] {
+  const { findings } = assessment;
+  const known = ranks.get(place);
+  if (known?.count === findings.length) return known.at.map((at) => findings[at]!);
+  const found = feature.kind.sizes.flatMap((rule) => findingsAt(assessment, rule.property, place.id));
+  ranks.set(place, { count: findings.length, at: found.map((one) => findings.indexOf(one)) });
+  return found;
+}
+/** Where they stand among all findings of a plan; the same for every moment of it. */
+const ranks = new WeakMap<Place, { readonly count: number; readonly at: readonly number[] }>();
 
 /** A finding rests on a reading when its size would change with it. */
 const restsOn = (finding: Finding, slot: Slot): boolean =>

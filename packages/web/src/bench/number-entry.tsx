@@ -136,6 +136,7 @@ export function NumberEntry({
     if (!event.repeat) guarded();
   };
   const onPress = useSteady(press);
+  const onHeard = useSteady(hear);
   const lookAhead = useSteady((shown: string) => void rules.check?.(shown));
   // What is keyed so far is judged once the digit is seen; the core keeps its answer, and Record finds it ready.
   useEffect(() => {
@@ -188,7 +189,7 @@ export function NumberEntry({
         />
       ) : (
         <>
-          {spoken && <SayIt words="Say the figure" heard={hear} />}
+          {spoken && <SayIt words="Say the figure" heard={onHeard} />}
           {pad && <Keypad press={onPress} sign={sign} />}
           <ActButton action={recordAction} run={guarded} />
           {pad && (

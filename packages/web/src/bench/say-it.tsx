@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { memo, useEffect, useRef, useState } from 'react';
 import { useSettings } from './device-settings.js';
 import { listen, listeningPossible } from './listen.js';
 
@@ -9,7 +9,7 @@ interface SayItProps {
 }
 
 /** A button that listens once; nothing is shown where this browser cannot, or where nobody wants speech. */
-export function SayIt({ words, heard }: SayItProps) {
+export const SayIt = memo(function SayIt({ words, heard }: SayItProps) {
   const { speech } = useSettings();
   const [state, setState] = useState<'still' | 'listening'>('still');
   const [trouble, setTrouble] = useState('');
@@ -39,4 +39,4 @@ export function SayIt({ words, heard }: SayItProps) {
       )}
     </div>
   );
-}
+});
