@@ -294,9 +294,11 @@ describe('finding a combination', () => {
     await most.getByRole('textbox').fill('10.2');
     await most.getByRole('button', { name: 'Try it' }).tap();
     await page.getByRole('checkbox', { name: 'Piston', exact: true }).tap();
-    await page.getByRole('checkbox', { name: /^piston with a deep dish.*, compression height 35\.100 mm/ }).waitFor();
-    await page.getByText('Of the stock, not to be chosen (4)').tap();
-    await page.getByText(/^piston with a flat crown Q51-320-50: 0\.500 mm oversize/).waitFor();
+    await page
+      .getByRole('checkbox', { name: /^piston with a flat crown Q51-320.*, compression height 35\.600 mm/ })
+      .waitFor();
+    await page.getByText(/^Of the stock, not to be chosen/).tap();
+    await page.getByText(/^piston Q51-310A-100: 1\.000 mm oversize, the bores are for/).waitFor();
     await page.getByRole('button', { name: 'Find every combination' }).tap();
     await page.locator('[data-finder="whole"]').waitFor({ timeout: 60_000 });
     const words = (await page.locator('[data-found]').textContent()) ?? '';

@@ -8,6 +8,8 @@ export interface Wanted {
   readonly text: string;
   readonly size: number;
   readonly centre: Point;
+  /** Other places that the label may stand at as well, e.g. along a line. */
+  readonly or?: readonly Point[];
   /** Radius of what stands at the centre; the label lies outside of it. */
   readonly clear: number;
   readonly part?: string;
@@ -57,7 +59,10 @@ export function placeLabels(
     return (open.find(({ box }) => inside(box, within)) ?? open[0])?.one;
   };
   for (const want of [...wanted].sort((a, b) => Number(b.must) - Number(a.must))) {
-    const near = findFree(want, candidates(want, 0));
+    const near = findFree(
+      want,
+      [want.centre, ...(want.or ?? [])].flatMap((centre) => candidates({ ...want, centre }, 0)),
+    );
     const far =
       near === undefined && want.must
         ? findFree(
@@ -76,7 +81,7 @@ export function placeLabels(
   }
   return { shapes, leftOut };
 }
-/** As `placeLabels`, and off what stands in `rather` too where every label finds room that way. */
+/** As `placeLabels`, and off what stands in `rather` too: only a label that finds no room that way stands across it. */
 export function placeLabelsRather(
   wanted: readonly Wanted[],
   taken: readonly Box[],
@@ -84,7 +89,14 @@ export function placeLabelsRather(
   within?: Box,
 ): ReturnType<typeof placeLabels> {
   const clear = placeLabels(wanted, [...taken, ...rather], within);
-  return clear.leftOut.length === 0 ? clear : placeLabels(wanted, taken, within);
+  if (clear.leftOut.length === 0) return clear;
+  const placed = clear.shapes.flatMap((shape) => (shape.kind === 'label' ? [labelBox(shape)] : []));
+  const rest = placeLabels(
+    wanted.filter(({ text }) => clear.leftOut.includes(text)),
+    [...taken, ...placed],
+    within,
+  );
+  return { shapes: [...clear.shapes, ...rest.shapes], leftOut: rest.leftOut };
 }
 
 /** Steps outward for a label without room beside its mark, in letter heights. */

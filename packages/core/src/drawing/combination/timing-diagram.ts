@@ -31,8 +31,11 @@ const WIDTH = 320;
 /** Radius at the firing top, growth of it in a turn, and half width of a band. mm. */
 const SPIRAL = { start: 42, turn: 44, band: 8 } as const;
 const CYCLE = 720;
-/** Which way the crank turns: radius [mm], and from where to where. */
-const ARROW = { radius: SPIRAL.start * 0.55, from: 20, to: 130 } as const;
+const CRANK = circle(CENTRE, 6, 'visible', { fill: 'void' });
+/** In pieces, so that the boxes along it are short. */
+const HALF_TURNS = [0, 180, 360, 540];
+/** Which way the crank turns: radius [mm], and from where to where; on the side where no valve opens or closes. */
+const ARROW = { radius: SPIRAL.start * 0.55, from: 230, to: 340 } as const;
 /** Where the overlap is told: the free room under the crank. mm. */
 const MIDDLE = 28;
 const LETTERS: Readonly<Record<ValveKind, string>> = { intake: 'I', exhaust: 'E' };
@@ -53,7 +56,11 @@ export function timingDiagram(shown: TimingShown, options: Shown = {}): Figure {
   const names = placeLabelsRather(
     main.flatMap((arc) => eventNames(arc, turn, scale)),
     [...[...bands, ...lines].flatMap(boxesOf), ...face.letters.map(shapeBox)],
-    [...boxesAlong(run(0, CYCLE, 0, turn)), ...boxesAlong(arrowRun(turn))],
+    [
+      ...HALF_TURNS.flatMap((from) => boxesAlong(run(from, from + 180, 0, turn))),
+      ...boxesAlong(arrowRun(turn)),
+      shapeBox(CRANK),
+    ],
   );
   return compose({
     title: shown.title,
@@ -111,7 +118,7 @@ function faceOf(
   return {
     shapes: [
       ...[0, 90, 180, 270].map((degrees) => line(polar(CENTRE, 6, degrees), polar(CENTRE, rim, degrees), 'centre')),
-      circle(CENTRE, 6, 'visible', { fill: 'void' }),
+      CRANK,
       polyline(run(0, CYCLE, 0, turn), 'thin'),
       ...turnArrow(CENTRE, ARROW.radius, turn * ARROW.from, turn * ARROW.to, scale.px * 10, { part: 'direction' }),
     ],

@@ -53,7 +53,12 @@ export function plotFigure(plot: Plot, size: PlotSize = LAPTOP_PLOT): Figure {
   const within = { left: field.left, right: field.right, top: field.top, bottom: field.bottom };
   const names = placeLabelsRather(
     namesIn(plot, field),
-    [...curves.flatMap(boxesOf), ...plot.limits.map((limit) => hatchBox(limit, field)), numbersBelow(field)],
+    [
+      ...curves.flatMap(boxesOf),
+      ...plot.limits.map((limit) => hatchBox(limit, field)),
+      numbersBelow(field),
+      ...numbersBeside(plot, field),
+    ],
     outsideOf(field),
     within,
   );
@@ -90,6 +95,15 @@ const numbersBelow = (f: Field): Box => ({
   bottom: f.bottom + f.letter * 3,
 });
 
+function numbersBeside(plot: Plot, { left, right, top, bottom, letter }: Field): readonly Box[] {
+  const off = letter * 0.3;
+  const width = left + right;
+  return [
+    { left: -width, right: left - off, top, bottom },
+    ...(plot.right ? [{ left: right + off, right: right + width, top, bottom }] : []),
+  ];
+}
+
 /** What a label keeps clear of: symbols, and the way of a curve in short boxes. */
 const boxesOf = (shape: Shape): readonly Box[] =>
   shape.kind !== 'polyline' || shape.closed ? [shapeBox(shape)] : boxesAlong(shape.points);
@@ -105,10 +119,12 @@ function hatchBox({ axis, at: value, allowed }: Plot['limits'][number], f: Field
 function namesIn(plot: Plot, f: Field): readonly Wanted[] {
   const limits = plot.limits.map((limit): Wanted => {
     const y = f.y(limit.axis, limit.at);
+    const half = textWidth(limit.name, f.letter) / 2 + f.letter * 0.5;
     return {
       text: limit.name,
       size: f.letter,
-      centre: at(f.right - f.letter * 3, y),
+      centre: at(f.right - half, y),
+      or: [at(f.left + half, y), at((f.left + f.right) / 2, y)],
       clear: f.letter * 0.3,
       must: true,
     };
@@ -128,7 +144,8 @@ function namesIn(plot: Plot, f: Field): readonly Wanted[] {
         ...state,
       };
     });
-  return [...limits.filter(({ centre }) => centre.y >= f.top && centre.y <= f.bottom), ...marks];
+  // A mark has one place, a limit its whole line.
+  return [...marks, ...limits.filter(({ centre }) => centre.y >= f.top && centre.y <= f.bottom)];
 }
 
 function frame(plot: Plot, f: Field): readonly Shape[] {

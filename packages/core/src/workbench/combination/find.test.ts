@@ -1,6 +1,7 @@
 /** The search from form to scratch copy, on the invented Quernside V8. */
 import { describe, expect, it } from 'vitest';
 import { advance, answerOf, beginSearch, chancesOf, type FinderInput } from '../../assess/combination/finder/index.js';
+import { mm } from '../../quantity/index.js';
 import { engineOf, Scribe, SHEETS } from '../bench.suite.js';
 import type { Scratch } from '../combination-views.js';
 import {
@@ -184,6 +185,20 @@ describe('what was found', () => {
       const named = figures.find(({ key }) => key === 'ratio@1')!;
       expect(cylinders[0]!.value).toBe(named.value);
     }
+  });
+
+  it('with another gasket says with which one the valve room was measured, and searched anew from there finds the same', () => {
+    const thick = { ...form, gaskets: { ...form.gaskets, stock: ['gasket-thick'] } };
+    const [picked] = find(thick, tried, { intakeShift: mm(3) }).best['least-metal'];
+    const scratch = new Map(foundAsScratch(tried, picked!));
+    expect(scratch.get('valve-drop-gasket@exhaust')).toBeCloseTo(mm(1.15), 12);
+    expect(scratch.get('gasket-thickness-before')).toBeCloseTo(mm(1.15), 12);
+    const [again] = find(thick, triedOf(bench, scratch), { intakeShift: mm(3) }).best['least-metal'];
+    expect(again!.figures.map(({ key }) => key)).toEqual(
+      expect.arrayContaining(['exhaust-room@left', 'intake-shift@left']),
+    );
+    for (const { key, value } of picked!.figures)
+      expect(again!.figures.find((one) => one.key === key)!.value).toBeCloseTo(value, 9);
   });
 
   it('carries a deck clearance that was measured along with another piston', () => {

@@ -33,7 +33,7 @@ function differs(tried: Tried, key: string, value: number): boolean {
     place === undefined
       ? tried.engine.layout.cylinders.map(({ number }) => number)
       : [place === 'intake' || place === 'exhaust' ? place : Number(place)];
-  return spots.some((spot) => Math.abs((figure(tried, bare, spot)?.value ?? nothing(bare)) - value) > ALIKE);
+  return spots.some((spot) => !(Math.abs((figure(tried, bare, spot)?.value ?? nothing(bare)) - value) <= ALIKE));
 }
 /** Where no work is planned there is none; of a part that is not known every size is another. */
 const nothing = (key: string): number => (PLANNED.has(key) ? 0 : Number.NaN);
@@ -46,7 +46,11 @@ function figuresOf(tried: Tried, choice: string, option: Option): Figures {
     values.flatMap((value) => keysOf(tried, key, bank).map((one) => [one, value] as const));
   switch (kind) {
     case 'gasket':
-      return [...put('gasket-thickness', size('thickness')), ...put('gasket-bore', size('bore'))];
+      return [
+        ...put('gasket-thickness', size('thickness')),
+        ...put('gasket-bore', size('bore')),
+        ...measuredWith(tried, size('thickness')),
+      ];
     case 'piston':
       return option.asIs === true ? [] : pistonOf(tried, option);
     case 'chamber':
@@ -57,6 +61,26 @@ function figuresOf(tried: Tried, choice: string, option: Option): Figures {
       return put(kind ?? '', size('value'));
   }
 }
+
+/** What was measured and does not say with which gasket was measured with the one before: said once another takes its place. */
+function measuredWith(tried: Tried, thicknesses: readonly number[]): Figures {
+  const first = tried.engine.layout.cylinders[0]?.number;
+  const before = figure(tried, 'gasket-thickness', first)?.value;
+  if (before === undefined || thicknesses.every((one) => Math.abs(one - before) <= ALIKE)) return [];
+  const measured = MEASURED.flatMap(([what, gasket]) =>
+    (['intake', 'exhaust'] as const).flatMap((kind) => {
+      const told = figure(tried, what, kind) === undefined || figure(tried, gasket, kind) !== undefined;
+      return told ? [] : [[`${gasket}@${kind}`, before] as const];
+    }),
+  );
+  const faces = figure(tried, 'intake-face-angle', first) !== undefined;
+  const fitted = faces && figure(tried, 'gasket-thickness-before', first) === undefined;
+  return [...measured, ...(fitted ? [['gasket-thickness-before', before] as const] : [])];
+}
+const MEASURED = [
+  ['valve-drop', 'valve-drop-gasket'],
+  ['pushrod-zero-lash', 'pushrod-gasket'],
+] as const;
 
 /** For one bank a figure for each of its cylinders; else one for all. */
 const keysOf = ({ engine }: Tried, key: string, bank: string | undefined): readonly string[] =>
