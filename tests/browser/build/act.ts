@@ -13,14 +13,15 @@ export interface Between {
   readonly forward: (time: string) => Promise<void>;
 }
 
-/** Does the act that the bench shows, and says which it did; nothing where sheets were left out. */
+/** Does the act that the bench shows, and says which it did; nothing where sheets were left out or all of it was signed. */
 export async function doAct(site: Site, { about: id }: Shown, between: Between): Promise<string | undefined> {
   const { book, hand } = site;
   const act = book.act(id);
   const by = book.answeredBy(id);
   if (by === undefined) {
     await answerAtTheBench(site, act.answer);
-    return id;
+    // A signature is no act that a hand has done.
+    return act.answer === 'sign-off' ? undefined : id;
   }
   if (act.subject?.kind === 'worksheet' && !(act.subject.feature in READ)) {
     const { operation } = act;

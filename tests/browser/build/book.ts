@@ -18,20 +18,27 @@ export class Book {
     this.engine = engine;
   }
 
-  /** Reads it anew. What was there before must still be there, in the same order. Returns the acts that were done since. */
-  async read(): Promise<readonly string[]> {
-    const reply = await fetch(`${this.#address}/api/jobs/job/entries`);
-    const { entries } = (await reply.json()) as { readonly entries: readonly StoredEnvelope[] };
-    expect(entries.slice(0, this.#entries.length).map(({ hash }) => hash)).toEqual(
-      this.#entries.map(({ hash }) => hash),
-    );
-    this.#entries = entries;
-    this.#bench = openBench(this.engine, entries, this.#bench);
-    const fresh = workAt(this.#bench)
-      .standing.lately.map(({ data }) => data.act)
-      .filter((act) => !this.#done.includes(act));
-    this.#done.push(...fresh);
-    return fresh;
+  /** Reads what is new. What was read last must still be there. Then `done` holds what was done since. */
+  async read(): Promise<void> {
+    const last = this.#entries.at(-1);
+    const fresh = await this.#fetch((last?.sequence ?? 1) - 1);
+    if (last !== undefined) expect(fresh[0]?.hash).toBe(last.hash);
+    this.#entries = [...this.#entries, ...fresh.slice(last === undefined ? 0 : 1)];
+    this.#bench = openBench(this.engine, this.#entries, this.#bench);
+    const lately = workAt(this.#bench).standing.lately.map(({ data }) => data.act);
+    this.#done.push(...lately.filter((act) => !this.#done.includes(act)));
+  }
+
+  /** All that was read so far is still there, each in its place. */
+  async expectKept(): Promise<void> {
+    const all = await this.#fetch(0);
+    const known = this.#entries.map(({ hash }) => hash);
+    expect(all.slice(0, known.length).map(({ hash }) => hash)).toEqual(known);
+  }
+
+  async #fetch(after: number): Promise<readonly StoredEnvelope[]> {
+    const reply = await fetch(`${this.#address}/api/jobs/job/entries?after=${after}`);
+    return ((await reply.json()) as { readonly entries: readonly StoredEnvelope[] }).entries;
   }
 
   get bench(): Bench {

@@ -31,8 +31,8 @@ export async function settled(page: Page): Promise<void> {
 /** What the camera of a phone would hand over. */
 export const pictureFile = (buffer: Buffer) => ({ name: 'bench.jpg', mimeType: 'image/jpeg', buffer });
 
-/** The device says that all of it is saved; those words follow a frame or two behind what was recorded. */
+/** The device says that all of it is saved; those words follow a frame behind what was recorded. */
 export async function saved({ page }: Pick<Hand, 'page'>): Promise<void> {
-  for (let frame = 0; frame < 3; frame++) await settled(page);
+  for (let frame = 0; frame < 2; frame++) await settled(page);
   await page.locator('[data-copies="saved"]').waitFor();
 }

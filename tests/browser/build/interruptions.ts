@@ -30,6 +30,7 @@ export function interruptions(bench: Bench, devices: readonly [Device, Device]):
       case PLUG_PULLED:
         await bench.killServer();
         await bench.startServer();
+        await site.book.expectKept();
         await page.reload();
         return site;
       default:

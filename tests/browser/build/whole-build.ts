@@ -54,6 +54,7 @@ export async function somePicture(page: Page): Promise<Buffer> {
 export async function expectWhole(site: Site, address: string): Promise<void> {
   const { book, hand } = site;
   const { engine, standing } = book;
+  await book.expectKept();
   expect(standing.waiting).toEqual([]);
   expect(standing.looksOwed).toEqual([]);
   for (const { act, state } of standing.stands.values())
