@@ -20,6 +20,7 @@ const WAYS: Readonly<Record<Measured, { readonly factor: number; readonly places
   mass: { factor: 1e3, places: 1 },
   force: { factor: 1, places: 0 },
   angle: { factor: 180 / Math.PI, places: 1 },
+  torque: { factor: 1, places: 1 },
 };
 
 interface Sheet {

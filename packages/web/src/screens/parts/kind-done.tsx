@@ -21,7 +21,9 @@ export function KindDone({ view, part, mode, job, next, fit }: KindDoneProps) {
   const on = useWayOn(job, 'parts', { to: `/engine/${job}/valves`, toWords: 'Set the valves' });
   const cameFromWork = useWayBack(job)?.aim === 'parts';
   const following = firstKind(view, mode);
-  if (following !== undefined)
+  // The work says itself when the next kind goes in: another act may stand between.
+  const workLeads = cameFromWork && mode === 'fit';
+  if (following !== undefined && !workLeads)
     return (
       <OnWith
         words={`Every ${part} is ${mode === 'fit' ? 'in its place' : 'tagged'}`}
@@ -30,7 +32,8 @@ export function KindDone({ view, part, mode, job, next, fit }: KindDoneProps) {
       />
     );
   if (mode === 'tag' && !cameFromWork) return <OnWith words="Every part is tagged" to="Fit them" go={fit} />;
-  const words = mode === 'tag' ? 'Every part is tagged' : 'Every part is in its place';
+  const which = following === undefined ? 'part' : part;
+  const words = mode === 'tag' ? 'Every part is tagged' : `Every ${which} is in its place`;
   return <Finished words={words} {...on} go={() => go(on.to)} />;
 }
 
