@@ -73,6 +73,9 @@ function walk(engine: ReturnType<typeof engineOf>, keyed: (entry: Entry) => read
   return { caught, passed };
 }
 
+/** So many readings a plan has at least: one cylinder is soon read. */
+const LEAST: Readonly<Record<string, number>> = { [SHEETS.single]: 200 };
+
 describe.each(Object.entries(SHEETS))('every reading of the plan of the %s', (_, sheet) => {
   const engine = engineOf(sheet);
   const moved = ({ digits, places }: Entry, by: 1 | -1) =>
@@ -80,7 +83,7 @@ describe.each(Object.entries(SHEETS))('every reading of the plan of the %s', (_,
 
   it('is asked about at most twice in a hundred where it is right', () => {
     const { caught, passed } = walk(engine, ({ digits }) => [digits]);
-    expect(passed.length).toBeGreaterThan(900);
+    expect(passed.length).toBeGreaterThan(LEAST[sheet] ?? 900);
     expect(caught.length / (caught.length + passed.length)).toBeLessThanOrEqual(0.02);
   });
   it('is never let through with its point one place to the right or left', () => {

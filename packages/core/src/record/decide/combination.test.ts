@@ -80,15 +80,15 @@ describe('recording a pushrod that was tried', () => {
 });
 
 describe('a room between valve and piston', () => {
+  const { wheel: _, ...withoutWheel } = SAMPLES_V1['valve-room-read'];
   it('is taken pressed down with its wheel, and by clay without', () => {
     const drop = command('valve-room-read');
     expect(decide(given(), drop)).toEqual({ ok: true, value: [drop] });
-    const { wheel: _, ...clay } = { ...drop.data, method: 'clay' as const };
+    const clay = { ...withoutWheel, method: 'clay' } as const;
     expect(decide(given(), { kind: 'valve-room-read', data: clay }).ok).toBe(true);
   });
   it('is refused without the wheel, for a valve that is not there, and beyond what can be', () => {
-    const { wheel: _, ...bare } = command('valve-room-read').data;
-    expect(fault({ kind: 'valve-room-read', data: bare })).toMatchObject({ code: 'no-wheel' });
+    expect(fault({ kind: 'valve-room-read', data: withoutWheel })).toMatchObject({ code: 'no-wheel' });
     expect(fault(command('valve-room-read', { room: metres('60 mm', 0.06) }))).toMatchObject({
       code: 'reading-out-of-range',
     });
