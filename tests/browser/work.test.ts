@@ -132,7 +132,7 @@ describe('the whole work at the bench', () => {
     await act(page, 'mains-tightened@mains');
     const controls = await benchControls(page);
     expect(controls.filter(({ width, height }) => width < 126 || height < 126)).toEqual([]);
-    await picture(page, 'work-act-phone', true);
+    await picture(page, 'work-act-phone');
     await page.getByRole('button', { name: 'Go round the fasteners' }).tap();
     await page.waitForURL(/\/tighten\/mains$/);
     await page.getByRole('link', { name: 'Back to the work' }).tap();
@@ -144,6 +144,8 @@ describe('the whole work at the bench', () => {
   it('refuses a second look alone by the same method, and takes it by another as what it is', async () => {
     const { page } = onPhone;
     await page.goto(`${engine}/work`);
+    await page.getByRole('link', { name: /Look →/ }).waitFor();
+    await picture(page, 'work-now-phone');
     await page.getByRole('link', { name: /Look →/ }).tap();
     await page.locator('[data-look="saddles-wiped"]').waitFor();
     await page.getByLabel('Who looks').fill('Ada');
