@@ -38,9 +38,8 @@ describe('a single from bare block to sign-off, interrupted after every act', ()
     expect(book.done.length).toBeGreaterThan(200);
     expect(new Set(book.entries.map(({ person }) => person))).toEqual(new Set(['Ada', 'Ben']));
     await expectWhole(end, bench.address);
-    for (const { complaints } of [ada, ben])
-      expect(
-        complaints.filter((line) => !/ERR_(CONNECTION_REFUSED|INCOMPLETE_CHUNKED|CONNECTION_RESET)/.test(line)),
-      ).toEqual([]);
+    // What a browser says of a server whose plug was pulled is no complaint.
+    const complaints = [ada, ben].flatMap((device) => device.complaints);
+    expect(complaints.filter((line) => !line.startsWith('Failed to load resource: net::ERR_'))).toEqual([]);
   }, 900_000);
 });

@@ -20,12 +20,17 @@ export interface Hand {
 /** Longer than a bounce lasts [ms]. */
 const AFTER_BOUNCE = 450;
 
-/** The screen has drawn what was done before, and the next press is no bounce. */
-export async function settled(page: Page): Promise<void> {
+/** The next press is no bounce. */
+export async function noBounce(page: Page): Promise<void> {
   await page.evaluate((time) => {
     (globalThis as unknown as { runAhead: (milliseconds: number) => void }).runAhead(time);
-    return new Promise<void>((drawn) => requestAnimationFrame(() => setTimeout(drawn)));
   }, AFTER_BOUNCE);
+}
+
+/** The same, and the screen has drawn what was done before. */
+export async function settled(page: Page): Promise<void> {
+  await noBounce(page);
+  await page.evaluate(() => new Promise<void>((drawn) => requestAnimationFrame(() => setTimeout(drawn))));
 }
 
 /** What the camera of a phone would hand over. */

@@ -1,11 +1,12 @@
 /** Taps, and nothing else: a tap lands only where the control is in sight and nothing lies over it. */
 import type { Page } from 'playwright-core';
-import { type Hand, pictureFile, settled } from './hand.js';
+import { type Hand, noBounce, pictureFile } from './hand.js';
 
 export function touchHand(page: Page): Hand {
   const press: Hand['press'] = async (control) => {
     await control.waitFor();
-    await settled(page);
+    // A tap waits by itself until the control stands still.
+    await noBounce(page);
     await control.tap();
   };
   return {
