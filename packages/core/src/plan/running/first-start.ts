@@ -14,6 +14,7 @@ export interface StopRule {
   readonly seconds: number;
   readonly origin: string;
 }
+/** Seconds [s] without oil pressure after which it is stopped: the sheet's, else `DRY_SECONDS` as common practice. */
 export function stopRule({ running }: Engine): StopRule {
   const stated = running?.stopWithoutPressure;
   return stated === undefined
@@ -26,7 +27,7 @@ export interface StartJudgement {
   readonly says: string;
 }
 /**
- * What a go at the starter tells. With oil pressure in time it runs well (`in`); late or without it, it is out and must stand until the cause
+ * What a go at the starter tells. With oil pressure in time it runs well (`in`); late, without it, or with less than the sheet allows at any speed, it is out and must stand until the cause
  * is found. Nobody read the gauge, or how soon it moved: no data, which is no good start. It did not fire: out where the cranking was long, else no data.
  */
 export function judgeStart(engine: Engine, data: RunningFactData['start-tried']): StartJudgement {
@@ -53,13 +54,14 @@ export function judgeStart(engine: Engine, data: RunningFactData['start-tried'])
       verdict: 'out',
       says: `Oil pressure came ${round(after)} s after the start, later than ${round(seconds)} s: stop, find out why, prime anew.`,
     };
+  const low = lowWords(engine, data);
   if (after === undefined)
     return {
-      verdict: 'no data',
-      says: `There is oil pressure; after how many seconds nobody said.${lowWords(engine, data)}`,
+      verdict: low === '' ? 'no data' : 'out',
+      says: `There is oil pressure; after how many seconds nobody said.${low}`,
     };
   const fell = outcome === 'stopped' ? ' It was stopped all the same: say why in a note.' : '';
-  return { verdict: 'in', says: `Oil pressure in time.${fell}${lowWords(engine, data)}` };
+  return { verdict: low === '' ? 'in' : 'out', says: `Oil pressure in time.${fell}${low}` };
 }
 
 /** A pressure that the sheet's own floor refuses, whatever the speed was. */

@@ -1,7 +1,6 @@
 /** Where the posts of the cap, the rotor and the body stand, from firing order and running sense. */
-import { rimDistance } from '../../calc/crank/index.js';
 import { CYCLE, type CylinderNumber, type Engine, firingDeadCentres, ONE_TURN } from '../../engine/index.js';
-import { type Angle, done, type Length, type Outcome, refused, wrapped } from '../../quantity/index.js';
+import { type Angle, done, type Outcome, refused, wrapped } from '../../quantity/index.js';
 
 export type Sense = 'clockwise' | 'anticlockwise';
 export interface CapPost {
@@ -69,13 +68,11 @@ export function bodyTurn(read: Angle, wanted: Angle, rotor: Sense): BodyTurn {
   return { angle: distributorAngle(Math.abs(crank) as Angle), sense: earlier ? against : rotor, crank };
 }
 
-/** Distance along the rim of a damper to a mark for an advance; see `rimDistance`. */
-export const markOnRim = (diameter: Length, advance: Angle): Length => rimDistance(diameter, advance);
-
 /**
- * What one tooth of the distributor's own gear does: turn of the distributor and of the crank [rad].
- * Example: 13 teeth: 27.7° of the distributor, 55.4° of the crank. Source: definition.
+ * What one tooth of the distributor's own gear does: turn of the distributor and of the crank [rad]. `teeth` is a whole number from 1.
+ * Throws a RangeError on any other: a gear is no typed figure. Example: 13 teeth: 27.7° of the distributor, 55.4° of the crank. Source: definition.
  */
 export function oneTooth(teeth: number): { readonly distributor: Angle; readonly crank: Angle } {
+  if (!Number.isInteger(teeth) || teeth < 1) throw new RangeError(`a gear has a whole number of teeth, not ${teeth}`);
   return { distributor: (ONE_TURN / teeth) as Angle, crank: (CYCLE / teeth) as Angle };
 }

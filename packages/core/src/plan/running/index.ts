@@ -29,7 +29,6 @@ export {
   distributorAngle,
   type IgnitionPlan,
   ignitionPlan,
-  markOnRim,
   type NoIgnitionPlan,
   oneTooth,
   type Sense,

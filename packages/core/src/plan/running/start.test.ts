@@ -1,17 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { rimDistance } from '../../calc/crank/index.js';
 import { valvesOf } from '../../engine/index.js';
 import { type Angle, degrees, mm } from '../../quantity/index.js';
-import {
-  addMonths,
-  bodyTurn,
-  ignitionPlan,
-  judgeStart,
-  markOnRim,
-  oneTooth,
-  readyItems,
-  reminders,
-  stopRule,
-} from './index.js';
+import { addMonths, bodyTurn, ignitionPlan, judgeStart, oneTooth, readyItems, reminders, stopRule } from './index.js';
 import { BASE, engineOf, fact, pressure, sheetText, V8 } from './running.suite.js';
 
 const inDegrees = (angle: Angle) => Math.round((angle * 180e6) / Math.PI) / 1e6;
@@ -67,6 +58,14 @@ describe('the first start', () => {
       verdict: 'no data',
       says: 'There is oil pressure; after how many seconds nobody said.',
     });
+  });
+  it('pressure in time that is less than the sheet allows at any speed is out', () => {
+    const floor = v8.running!.oilPressure!.map(({ pressure: window }) => ({ pressure: window })).slice(0, 1);
+    const anySpeed = { ...v8, running: { ...v8.running!, oilPressure: floor } };
+    const read = { crankedSeconds: 4, outcome: 'runs', pressure: pressure('0.2 bar') } as const;
+    expect(judgeStart(anySpeed, { ...read, pressureAfterSeconds: 3 }).verdict).toBe('out');
+    expect(judgeStart(anySpeed, read).verdict).toBe('out');
+    expect(judgeStart(anySpeed, { ...read, pressureAfterSeconds: 3, pressure: pressure('1 bar') }).verdict).toBe('in');
   });
   it('long cranking without a start is a warning of its own', () => {
     expect(tried({ outcome: 'no-start', crankedSeconds: 15 })).toMatchObject({ verdict: 'out' });
@@ -135,8 +134,8 @@ running: { ignition: { rotor: clockwise } }
     expect(bodyTurn(degrees(4), degrees(8), 'anticlockwise').sense).toBe('clockwise');
   });
   it('34° on a damper of 6.75 in is 2.003 in along the rim (worked: π·6.75·34/360)', () => {
-    expect(markOnRim((6.75 * 0.0254) as never, degrees(34)) / 0.0254).toBeCloseTo(2.0028, 3);
-    expect(markOnRim(mm(180), degrees(360)) * 1000).toBeCloseTo(Math.PI * 180, 9);
+    expect(rimDistance((6.75 * 0.0254) as never, degrees(34)) / 0.0254).toBeCloseTo(2.0028, 3);
+    expect(rimDistance(mm(180), degrees(360)) * 1000).toBeCloseTo(Math.PI * 180, 9);
   });
   it('one tooth of thirteen is 27.7° of the distributor and 55.4° of the crank (worked: 360/13)', () => {
     const { distributor, crank } = oneTooth(13);

@@ -13,12 +13,16 @@ import {
 } from '../../plan/index.js';
 import type { Bench } from '../bench.js';
 import type { CitedWords, CompressionRowView, CylinderTestsView, LeakageRowView } from '../running-views.js';
+import { ofBuilt } from '../work/built-engine.js';
+import { planAt } from '../work/work-plan.js';
 import { cautionsOf, factsAt, givenOf } from './facts-at.js';
 
 const UNITS = ['bar', 'psi', 'kPa', 'kgf/cm2'] as const;
 
+/** Both tests of the engine as it was found, and once it was built of that one alone: nothing of the old engine stands beside it. */
 export function cylinderTestsView(bench: Bench): CylinderTestsView {
-  const facts = factsAt(bench);
+  const built = ofBuilt(bench, planAt(bench));
+  const facts = factsAt(bench).filter(({ entry }) => built?.(entry) ?? true);
   const compression = compressionTest(bench.engine, facts);
   const leakage = leakageTest(bench.engine, facts);
   const ask = askOf(compression);

@@ -1,4 +1,5 @@
 /** Cap, rotor and body: where they stand with cylinder one at firing dead centre, and how far to turn for a correction. */
+import { rimDistance } from '../../calc/crank/index.js';
 import { distributorCap } from '../../drawing/index.js';
 import type { Stated } from '../../engine/index.js';
 import {
@@ -6,7 +7,6 @@ import {
   type CapPost,
   type IgnitionPlan,
   ignitionPlan,
-  markOnRim,
   type NoIgnitionPlan,
   oneTooth,
 } from '../../plan/index.js';
@@ -135,7 +135,7 @@ function rimAnswers(
     ];
   return advances.flatMap(([name, advance]) => {
     if (advance === undefined) return [];
-    const distance = markOnRim(diameter as Length, advance.value);
+    const distance = rimDistance(diameter as Length, advance.value);
     const both = `${formatQuantity('length', distance, 'mm', 1)} (${formatQuantity('length', distance, 'in', 3)})`;
     return [
       {

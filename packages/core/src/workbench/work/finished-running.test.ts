@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { valvesOf } from '../../engine/index.js';
 import { engineOf, SHEETS } from '../bench.suite.js';
 import type { Proposal } from '../propose.js';
-import { proposeCompression, proposeLeakage, proposeStart } from '../running/index.js';
+import { cylinderTestsView, proposeCompression, proposeGauge, proposeLeakage, proposeStart } from '../running/index.js';
 import { Builder } from './work.suite.js';
 import { workAt } from './work-facts.js';
 
@@ -35,6 +35,17 @@ describe('what was read while the engine ran need not be told again', () => {
     expect(held(start({ outcome: 'no-start' }), 'started')).toBeUndefined();
     expect(held(start({ outcome: 'stopped', pressure: '0 bar' }), 'started')).toBeUndefined();
   });
+  it('a gauge read while it runs finishes the act too, and is bad below what the sheet allows at that speed', () => {
+    const person = new Builder(v8);
+    take(person, proposeStart(person.bench, { crankedSeconds: 4, outcome: 'runs' }));
+    for (const [what, text] of [
+      ['speed', '2000 rpm'],
+      ['oil-temperature', '90 degC'],
+      ['oil-pressure', '1.0 bar'],
+    ] as const)
+      take(person, proposeGauge(person.bench, { what, text }));
+    expect(held(person, 'pressure-seen')).toMatchObject({ words: '1.0 bar', result: 'bad' });
+  });
   it('a line of the run-in is done once its time has run, not when it is broken off', () => {
     const person = new Builder(v8);
     person.write({ kind: 'run-in-begun', data: { step: 2 } });
@@ -53,10 +64,14 @@ describe('what was read while the engine ran need not be told again', () => {
       take(person, proposeCompression(person.bench, { cylinder: 3, text: '10.4 bar', wet: false }));
       take(person, proposeLeakage(person.bench, { cylinder: 3, supply: '6 bar', held: '5.5 bar' }));
     };
+    const shown = () => cylinderTestsView(person.bench).compression.rows.find(({ cylinder }) => cylinder === 3)?.dry;
     read();
     expect(held(person, 'compression-read@3')).toBeUndefined();
+    expect(shown()?.text).toBe('10.4 bar');
     take(person, proposeStart(person.bench, { crankedSeconds: 4, outcome: 'runs', pressure: '3 bar' }));
+    expect(shown()).toBeUndefined();
     read();
+    expect(shown()?.text).toBe('10.4 bar');
     expect(held(person, 'compression-read@3')).toMatchObject({ words: '10.4 bar' });
     expect(held(person, 'leakage-read@3')).toMatchObject({ words: '5.5 bar held of 6 bar' });
     expect(held(person, 'compression-read@4')).toBeUndefined();

@@ -1,6 +1,7 @@
 /** Acts of priming, start, run-in and tests that the record of the running engine finishes. */
 import { valveKey } from '../../engine/index.js';
 import {
+  judgeGauge,
   judgeStart,
   type RunInClock,
   type RunningFact,
@@ -8,8 +9,9 @@ import {
   scheduleOf,
   type WorkPlan,
 } from '../../plan/index.js';
-import { type KnownData, runningFacts } from '../../record/index.js';
+import { runningFacts } from '../../record/index.js';
 import type { Bench } from '../bench.js';
+import { ofBuilt } from './built-engine.js';
 import type { FinishedElsewhere } from './finished-act.js';
 
 export type RunningPart = 'oil' | 'start' | 'run-in' | 'cylinder-tests';
@@ -37,12 +39,8 @@ export function runningFinished(bench: Bench, plan: WorkPlan): readonly Finished
   const add = (entry: string | undefined, finished: readonly Finished[]) => {
     if (entry !== undefined) byEntry.set(entry, [...(byEntry.get(entry) ?? []), ...finished]);
   };
-  const built = builtAt(bench, plan);
-  let ran = false;
-  for (const fact of facts) {
-    if (fact.kind === 'start-tried' && fact.data.outcome === 'runs') ran = true;
-    add(fact.entry, finishedBy(bench, fact, ran, built));
-  }
+  const built = ofBuilt(bench, plan);
+  for (const fact of facts) add(fact.entry, finishedBy(bench, facts, fact, built?.(fact.entry) ?? false));
   for (const { entry, act, words } of stepsRun(bench, facts)) add(entry, [{ act, words }]);
   return [...byEntry].flatMap(([entry, all]) =>
     all.flatMap(({ act: id, words, result = 'good' }) => {
@@ -53,10 +51,10 @@ export function runningFinished(bench: Bench, plan: WorkPlan): readonly Finished
 }
 
 function finishedBy(
-  bench: Bench,
+  { engine }: Bench,
+  facts: readonly RunningFact[],
   fact: RunningFact,
-  ran: boolean,
-  built: (entry: string | undefined) => boolean,
+  built: boolean,
 ): readonly Finished[] {
   switch (fact.kind) {
     case 'oil-seen':
@@ -64,7 +62,7 @@ function finishedBy(
     case 'start-tried': {
       const { outcome, crankedSeconds, pressure } = fact.data;
       if (outcome !== 'runs') return [];
-      const { verdict, says } = judgeStart(bench.engine, fact.data);
+      const { verdict, says } = judgeStart(engine, fact.data);
       const seen = pressure && {
         act: 'pressure-seen',
         words: `${pressure.text}. ${says}`,
@@ -74,37 +72,22 @@ function finishedBy(
     }
     case 'running-read': {
       const { what, reading } = fact.data;
-      if (!ran || what !== 'oil-pressure' || reading === undefined || reading.value <= 0) return [];
-      return [{ act: 'pressure-seen', words: reading.text }];
+      if (!built || what !== 'oil-pressure' || reading === undefined || reading.value <= 0) return [];
+      const { verdict } = judgeGauge(engine, facts, fact, undefined);
+      return [{ act: 'pressure-seen', words: reading.text, result: verdict === 'out' ? 'bad' : 'good' }];
     }
     case 'compression-read': {
       const { cylinder, reading, wet } = fact.data;
-      return wet || !(ran || built(fact.entry)) ? [] : [{ act: `compression-read@${cylinder}`, words: reading.text }];
+      return wet || !built ? [] : [{ act: `compression-read@${cylinder}`, words: reading.text }];
     }
     case 'leakage-read': {
       const { cylinder, held, supply } = fact.data;
-      if (!(ran || built(fact.entry))) return [];
+      if (!built) return [];
       return [{ act: `leakage-read@${cylinder}`, words: `${held.text} held of ${supply.text}` }];
     }
     default:
       return [];
   }
-}
-
-/** Whether an entry came after the start was answered or left out in the work itself, or after the book was begun behind it. */
-function builtAt({ state }: Bench, plan: WorkPlan): (entry: string | undefined) => boolean {
-  const start = plan.acts.findIndex(({ rule }) => rule === 'started');
-  const passes = (known: KnownData): boolean => {
-    if (known.kind === 'work-act-done' || known.kind === 'work-act-skipped') return known.data.act === 'started';
-    if (known.kind !== 'work-begun') return false;
-    return plan.acts.findIndex(({ operation }) => operation === known.data.operation) > start;
-  };
-  const at = state.entries.findIndex(
-    ({ reading, struck }) => struck === undefined && reading.understood && passes(reading.known),
-  );
-  if (at < 0) return () => false;
-  const after = new Set(state.entries.slice(at).map(({ entry }) => entry.id));
-  return (entry) => entry !== undefined && after.has(entry);
 }
 
 const CLOCK: ReadonlySet<RunningFact['kind']> = new Set(['run-in-begun', 'run-in-stopped']);
