@@ -1,6 +1,6 @@
 /** The state of a record: its entries in order, which of them are struck out, and the facts that remain. */
 import type { Engine } from '../engine/model.js';
-import type { Fact } from '../plan/index.js';
+import type { Fact, FactKind } from '../plan/index.js';
 import { inOrder, type LogEntry } from './order.js';
 import { type KnownData, type Understanding, upcast } from './upcast.js';
 
@@ -169,52 +169,26 @@ function factsOf(entries: readonly ReadEntry[]): readonly Fact[] {
 function factOf({ entry, reading, struck }: ReadEntry, byId: ReadonlyMap<string, ReadEntry>): Fact[] {
   if (!reading.understood || struck !== undefined) return [];
   const { known } = reading;
-  switch (known.kind) {
-    case 'sheet-adopted':
-    case 'shim-measured':
-    case 'spare-shim':
-    case 'note':
-    case 'photo-taken':
-    case 'measured':
-    case 'instrument-kept':
-    case 'instrument-checked':
-    case 'temperature-noted':
-    case 'work-returned':
-    case 'decided':
-    case 'dead-centre-read':
-    case 'cam-read':
-    case 'pushrod-tried':
-    case 'valve-room-read':
-    case 'figure-stated':
-    case 'oil-seen':
-    case 'start-tried':
-    case 'run-in-begun':
-    case 'run-in-stopped':
-    case 'running-read':
-    case 'compression-read':
-    case 'leakage-read':
-    case 'service-planned':
-    case 'service-done':
-    case 'hours-noted':
-    case 'work-act-done':
-    case 'work-act-skipped':
-    case 'work-reopened':
-    case 'second-look':
-    case 'mock-up-aid-out':
-    case 'mock-up-aid-returned':
-    case 'work-begun':
-    case 'work-act-added':
-    case 'work-act-critical':
-    case 'work-left':
-    case 'work-resumed':
-    case 'work-signed-off':
-      return [];
-    case 'struck-out':
-      return actStruck(byId.get(known.data.entry), entry.id);
-    default:
-      return [{ ...known, entry: entry.id }];
-  }
+  if (known.kind === 'struck-out') return actStruck(byId.get(known.data.entry), entry.id);
+  return isPlanFact(known) ? [{ ...known, entry: entry.id }] : [];
 }
+
+/** The kinds that plans of joints, parts and valves are folded from; every other kind has a fold of its own. */
+const PLAN_FACTS: Readonly<Record<FactKind, true>> = {
+  'gasket-checked': true,
+  'fastener-placed': true,
+  'act-done': true,
+  'walk-resumed': true,
+  'fastener-doubted': true,
+  'joint-opened': true,
+  'part-tagged': true,
+  'part-fitted': true,
+  'valve-set': true,
+  'valve-rechecked': true,
+  skipped: true,
+};
+const isPlanFact = (known: KnownData): known is Extract<KnownData, { readonly kind: FactKind }> =>
+  Object.hasOwn(PLAN_FACTS, known.kind);
 
 /** A struck-out act leaves a question behind: it may have been turned all the same. */
 function actStruck(target: ReadEntry | undefined, by: string): Fact[] {

@@ -14,32 +14,14 @@ import {
 import { actView, nextActView, placeWords } from './act-words.js';
 import { advisoryOf } from './advisory.js';
 import { type Bench, givenBy } from './bench.js';
+import { blockHindrances } from './block-words.js';
 import { tightenCautions } from './cautions.js';
-import { judgementWords } from './fastener-words.js';
 import type { Answer, Hindrance, ResumeView, TightenView, WrenchInHand } from './views.js';
 import { wrenchView } from './wrench-view.js';
-
-function blockWords(block: Block): string {
-  switch (block.code) {
-    case 'unknown-joint':
-      return `No joint ${block.joint}; the sheet has ${block.valid.join(', ')}.`;
-    case 'fastener-missing':
-      return `Hole ${block.hole}: no fastener recorded. Place it in the fastener map first.`;
-    case 'fastener-wrong':
-      return judgementWords(block.judgement);
-    case 'fastener-not-new':
-      return `Hole ${block.hole}: a new fastener is due, and the one recorded is used.`;
-    case 'fastener-not-measured':
-      return `Hole ${block.hole}: measure the free length of this fastener first; it may be used again only up to its limit.`;
-    case 'gasket-bad':
-      return `Gasket: ${block.item} was found bad (${block.seen}). Put it right and check it again first.`;
-  }
-}
 
 function hindrancesOf(bench: Bench, jointId: string, walked: Walk): readonly Hindrance[] {
   const { blocks, unchecked } = readiness(bench.engine, jointId, bench.facts);
   const waits = walked.current?.kind === 'place' ? walked.current.hole : undefined;
-  const hard = blocks.map((block) => ({ code: block.code, words: blockWords(block) }));
   const placing =
     walked.current?.kind === 'place' && walked.started
       ? [{ code: 'fastener-waits', words: `Hole ${waits}: ${walked.current.words}` }]
@@ -55,10 +37,12 @@ function hindrancesOf(bench: Bench, jointId: string, walked: Walk): readonly Hin
         ];
   return [
     ...placing,
-    ...hard.filter((one) => placing.length === 0 || !one.words.startsWith(`Hole ${waits}:`)),
+    ...blockHindrances(blocks.filter((block) => placing.length === 0 || holeOf(block) !== waits)),
     ...gasket,
   ];
 }
+
+const holeOf = (block: Block): string | undefined => ('hole' in block ? block.hole : undefined);
 
 const markAnswers: readonly Answer[] = [
   { id: 'found', label: 'Mark there: turned', key: 'f', unlike: false },
