@@ -2,7 +2,7 @@
  * What the screens of the whole work show, as data; computed whole from engine + log. `plan/work` says what may be done; here it gets its words, the
  * screen that answers it, and who did what.
  */
-import type { AnswerKind, Asked, Phase } from '../plan/index.js';
+import type { AnswerKind, Asked, Phase, WorkFactData } from '../plan/index.js';
 import type { Caution, Given, Progress } from './views.js';
 
 /** Who acts and when, from the edge: a second look rests on both. RFC 3339 with offset. */
@@ -214,7 +214,9 @@ export interface RegistersView {
     readonly end: string;
     readonly face: string;
     readonly condition: string;
-    readonly state: 'open' | 'tagged' | 'back' | 'left-out';
+    /** `left-out`: it does not return. `not-told`: nobody told it apart, and the plan does without; `why` says the reason. */
+    readonly state: 'open' | 'tagged' | 'back' | 'left-out' | 'not-told';
+    readonly why?: string;
     readonly given?: Given;
     readonly act?: string;
   }[];
@@ -275,30 +277,11 @@ export type WorkWish =
     }
   | { readonly kind: 'aid-out'; readonly aid: string; readonly count: number; readonly where: string }
   | { readonly kind: 'aid-back'; readonly aid: string; readonly count: number }
-  | {
-      readonly kind: 'add';
-      readonly after: string;
-      /** It comes before this one; the signature when left out. */
-      readonly before?: string;
-      readonly does: string;
-      readonly ask: string;
-      readonly answer: 'value' | 'felt-or-seen' | 'photo' | 'list';
-      readonly asked?: Asked;
-      readonly minutes: number;
-      readonly critical: boolean;
-      readonly why: string;
-    }
+  | ({ readonly kind: 'add' } & Omit<WorkFactData['work-act-added'], 'id'>)
   /** The person holds it for critical: a second look is owed from now on. */
   | { readonly kind: 'make-critical'; readonly act: string; readonly why: string }
   /** The card for whoever comes back. */
-  | {
-      readonly kind: 'leave';
-      readonly halfDone: string;
-      readonly loose: string;
-      readonly missing: string;
-      readonly uncovered: string;
-      readonly doubt: string;
-    }
+  | ({ readonly kind: 'leave' } & WorkFactData['work-left'])
   /** Back at the work: all touched, nothing done again; acts that are not as recorded are named, with what was found. */
   | {
       readonly kind: 'resume';

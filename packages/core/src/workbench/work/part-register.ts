@@ -71,11 +71,12 @@ function toldRow(ground: Ground, { act, held, state }: ActStand): Row {
     position: marks?.position ?? words,
     end: marks?.end ?? '',
     face: marks?.face ?? '',
-    condition: marks?.condition ?? (held.skipped === undefined ? '' : `not told: ${held.skipped.data.reason}`),
+    condition: marks?.condition ?? '',
     state:
       state === 'skipped'
-        ? 'left-out'
+        ? 'not-told'
         : toldState(ground, held.done !== undefined, marks?.condition, backAct(act.place.id, back)),
+    ...(held.skipped && { why: held.skipped.data.reason }),
     ...(given && { given: givenOf(given) }),
     act: act.id,
   };

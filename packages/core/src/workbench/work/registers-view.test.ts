@@ -56,9 +56,10 @@ describe('the register of parts that must return', () => {
   it('does not make a state of what nobody told', () => {
     const { parts } = registersView(keeping('v8').beginAt('crankshaft').bench);
     expect(parts.find(({ act }) => act === 'main-cap-marked@main-1')).toMatchObject({
-      state: 'left-out',
+      state: 'not-told',
       position: '',
-      condition: 'not told: the book was begun late',
+      condition: '',
+      why: 'the book was begun late',
     });
   });
 });

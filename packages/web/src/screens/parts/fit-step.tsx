@@ -1,10 +1,9 @@
 import { LUBRICANTS, type PartPlaceView } from '@gudgeon/core/workbench';
 import { useEffect } from 'react';
-import { ActButton, StrikeOut, say } from '../../bench/index.js';
+import { ActButton, Pick, StrikeOut, say } from '../../bench/index.js';
 import { type Action, useActions, useFromTop } from '../../keys/index.js';
 import type { Recorder } from '../../shell/index.js';
 import { FromElsewhere } from './from-elsewhere.js';
-import { PickWords } from './pick-words.js';
 
 interface FitStepProps {
   readonly place: PartPlaceView;
@@ -73,7 +72,7 @@ export function FitStep({ place, others, recorder, lubricant, setLubricant, on }
           {actions.map((action, index) => (
             <ActButton key={action.name} action={action} run={run} second={index > 0} />
           ))}
-          <PickWords name="What goes on it" usual={LUBRICANTS} chosen={lubricant} choose={setLubricant} />
+          <Pick takenBack name="What goes on it" choices={LUBRICANTS} chosen={lubricant} choose={setLubricant} />
           <FromElsewhere place={place} others={others} fit={fit} />
         </>
       )}

@@ -1,9 +1,8 @@
 import { NOT_AGAIN, type PartPlaceView, partChoices } from '@gudgeon/core/workbench';
 import { useEffect, useState } from 'react';
-import { ActButton, Reasoned, say } from '../../bench/index.js';
+import { ActButton, Pick, Reasoned, say } from '../../bench/index.js';
 import { type Action, useActions, useFromTop } from '../../keys/index.js';
 import type { Recorder } from '../../shell/index.js';
-import { PickWords } from './pick-words.js';
 
 interface TagStepProps {
   readonly place: PartPlaceView;
@@ -47,8 +46,8 @@ export function TagStep({ place, recorder, on }: TagStepProps) {
         {place.short}
       </p>
       {place.tag && <p className="field-hint">Tagged: {place.tag}</p>}
-      <PickWords name="This end up" usual={ends} chosen={end} choose={setEnd} />
-      <PickWords name="This face to the front" usual={faces} chosen={face} choose={setFace} />
+      <Pick takenBack name="This end up" choices={ends} chosen={end} choose={setEnd} />
+      <Pick takenBack name="This face to the front" choices={faces} chosen={face} choose={setFace} />
       {actions.map((action, index) => (
         <div key={action.name} className={index === 0 ? undefined : 'apart'}>
           <ActButton action={action} run={run} second={index > 0} />

@@ -8,6 +8,7 @@ const stateWords: Readonly<Record<Part['state'], string>> = {
   tagged: '◐ told, out',
   back: '● back',
   'left-out': '✕ does not return',
+  'not-told': '? not told',
 };
 
 interface PartTableProps {
@@ -46,6 +47,7 @@ export function PartTable({ parts, way }: PartTableProps) {
                 <Cell name="Condition" text={part.condition} />
                 <td data-name="State">
                   {stateWords[part.state]}
+                  {part.why && `: ${part.why}`}
                   {part.given && (
                     <span className="soft">
                       {' '}

@@ -35,7 +35,7 @@ function Registers({ open }: { readonly open: OpenJob }) {
 }
 
 function standingWords({ parts }: RegistersView): string {
-  const told = parts.filter(({ state }) => state !== 'open').length;
+  const told = parts.filter(({ state }) => state !== 'open' && state !== 'not-told').length;
   const back = parts.filter(({ state }) => state === 'back').length;
   return `${told} of ${parts.length} parts told, ${back} back in their places.`;
 }

@@ -1,9 +1,8 @@
 import { type ReactNode, useState } from 'react';
-import { Armed, NumberEntry } from '../../bench/index.js';
+import { Armed, NumberEntry, Pick } from '../../bench/index.js';
 import { EntryModes, SILENCE } from '../measure/entry-modes.js';
 import { useEntryMode } from '../measure/use-entry-mode.js';
 import { lastChosen, noteChosen } from '../work/kept.js';
-import { Pick } from '../work/pick.js';
 
 interface FigureEntryProps {
   /** What is read, and where. */

@@ -1,7 +1,6 @@
 import { useRef, useState } from 'react';
-import { ActButton } from '../../bench/index.js';
+import { ActButton, Pick } from '../../bench/index.js';
 import { type Action, notABounce, useActions } from '../../keys/index.js';
-import { Pick } from '../work/pick.js';
 import { MethodPick } from './method-pick.js';
 import { methodsFor } from './methods.js';
 import { NotGood } from './not-good.js';

@@ -1,12 +1,11 @@
 import type { WorkActView } from '@gudgeon/core/workbench';
 import { useState } from 'react';
-import { ActButton } from '../../bench/index.js';
+import { ActButton, Pick } from '../../bench/index.js';
 import { type Action, useActions } from '../../keys/index.js';
 import { usePerson } from '../../log/index.js';
 import { Said } from '../../shell/index.js';
 import { actName } from '../work/act-words.js';
 import { lastChosen, noteChosen, offeredWords } from '../work/kept.js';
-import { Pick } from '../work/pick.js';
 import type { WorkDesk } from '../work/use-work.js';
 import { MethodPick } from './method-pick.js';
 import { lookMethods } from './methods.js';

@@ -1,6 +1,5 @@
 import { useState } from 'react';
-import { TextField } from '../../bench/index.js';
-import { Pick } from '../work/pick.js';
+import { Pick, TextField } from '../../bench/index.js';
 
 interface MethodPickProps {
   readonly name?: string;

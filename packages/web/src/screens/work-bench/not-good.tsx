@@ -1,8 +1,7 @@
 import { useState } from 'react';
-import { ActButton, Armed } from '../../bench/index.js';
+import { ActButton, Armed, Pick } from '../../bench/index.js';
 import { type Action, notABounce, useActions } from '../../keys/index.js';
 import { noteChosen, offeredWords } from '../work/kept.js';
-import { Pick } from '../work/pick.js';
 import { SaidWords } from './said-words.js';
 
 const USUAL = ['tight', 'damaged', 'dirty', 'does not fit', 'worn'] as const;

@@ -1,8 +1,9 @@
 import type { OperationView, WorkActView } from '@gudgeon/core/workbench';
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { Reasoned, StrikeOut } from '../../bench/index.js';
+import { StrikeOut } from '../../bench/index.js';
 import { PhotoField, PhotoStrip } from '../../photos/index.js';
+import { HoldCritical, LeaveOut } from '../work/about-act.js';
 import { actName, operationPlace, workPlace } from '../work/act-words.js';
 import { OperationHelp } from '../work/operation-help.js';
 import type { WorkDesk } from '../work/use-work.js';
@@ -21,7 +22,8 @@ export function OtherWays({ desk, act, operation, last, done }: OtherWaysProps) 
   return (
     <div className="apart stack">
       {act && act.answer !== 'photo' && <Photos desk={desk} act={act} />}
-      {act && <AboutAct desk={desk} act={act} done={done} />}
+      {act && <LeaveOut desk={desk} act={act} done={done} />}
+      {act && <HoldCritical desk={desk} act={act} />}
       {operation && (
         <details className="fold">
           <summary>What goes on which surface, tools, mistakes</summary>
@@ -52,43 +54,6 @@ export function OtherWays({ desk, act, operation, last, done }: OtherWaysProps) 
         </Link>
       </nav>
     </div>
-  );
-}
-
-function AboutAct({
-  desk,
-  act,
-  done,
-}: {
-  readonly desk: WorkDesk;
-  readonly act: WorkActView;
-  readonly done: () => void;
-}) {
-  return (
-    <>
-      {act.mustDo === undefined ? (
-        <Reasoned
-          name="Leave this one out"
-          about="What is left out stays on the list of skips, and is read before the work is signed."
-          button="Leave it out"
-          usual={['does not apply here', 'done before this book was begun', 'tool not at hand']}
-          record={(reason) => {
-            if (desk.wish({ kind: 'skip', acts: [act.id], reason }, `Left out: ${actName(act)}`)) done();
-          }}
-        />
-      ) : (
-        <p className="field-hint">It cannot be left out: {act.mustDo}.</p>
-      )}
-      {!act.critical && act.answer !== 'sign-off' && (
-        <Reasoned
-          name="Hold it for critical"
-          about="From then on a second look at it is owed."
-          button="Hold it for critical"
-          usual={['went wrong before', 'cannot be seen later']}
-          record={(why) => desk.wish({ kind: 'make-critical', act: act.id, why }, 'Held for critical')}
-        />
-      )}
-    </>
   );
 }
 

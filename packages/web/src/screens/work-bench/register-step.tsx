@@ -1,8 +1,7 @@
 import { useState } from 'react';
-import { ActButton } from '../../bench/index.js';
+import { ActButton, Pick } from '../../bench/index.js';
 import { useActions } from '../../keys/index.js';
 import { noteChosen, offeredWords } from '../work/kept.js';
-import { Pick } from '../work/pick.js';
 import { MethodPick } from './method-pick.js';
 import { methodsFor } from './methods.js';
 import { SaidWords } from './said-words.js';

@@ -1,11 +1,10 @@
 import { useState } from 'react';
-import { ActButton, Armed, NumberEntry } from '../../bench/index.js';
+import { ActButton, Armed, NumberEntry, Pick } from '../../bench/index.js';
 import { type Action, useActions } from '../../keys/index.js';
 import { EntryModes, SILENCE } from '../measure/entry-modes.js';
 import { useEntryMode } from '../measure/use-entry-mode.js';
 import { actName } from '../work/act-words.js';
 import { lastChosen, noteChosen } from '../work/kept.js';
-import { Pick } from '../work/pick.js';
 import { MethodPick } from './method-pick.js';
 import { methodsFor } from './methods.js';
 import { SaidWords } from './said-words.js';

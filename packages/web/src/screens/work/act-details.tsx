@@ -1,8 +1,9 @@
 import { reopenedPreview, type WorkActView } from '@gudgeon/core/workbench';
 import { useMemo } from 'react';
 import { Link } from 'wouter';
-import { Reasoned, ReasonForm } from '../../bench/index.js';
+import { ReasonForm } from '../../bench/index.js';
 import { usePerson } from '../../log/index.js';
+import { HoldCritical, LeaveOut } from './about-act.js';
 import { actName, benchPlace, lengthWords } from './act-words.js';
 import { Preview } from './changed.js';
 import type { WorkDesk } from './use-work.js';
@@ -94,26 +95,9 @@ function Ways({ desk, act }: ActDetailsProps) {
       </div>
       {person !== '' && (
         <>
-          {open && act.mustDo === undefined && (
-            <Reasoned
-              name="Leave it out"
-              about="What is left out stays on the list of skips, and is read before the work is signed."
-              button="Leave it out"
-              usual={['does not apply here', 'done before this book was begun']}
-              record={(reason) => desk.wish({ kind: 'skip', acts: [act.id], reason }, `Left out: ${actName(act)}`)}
-            />
-          )}
-          {act.mustDo !== undefined && <p className="field-hint">It cannot be left out: {act.mustDo}.</p>}
+          {(open || act.mustDo !== undefined) && <LeaveOut desk={desk} act={act} />}
           {(state === 'done' || state === 'skipped') && <Again desk={desk} act={act} />}
-          {!act.critical && (
-            <Reasoned
-              name="Hold it for critical"
-              about="From then on a second look at it is owed."
-              button="Hold it for critical"
-              usual={['went wrong before', 'cannot be seen later']}
-              record={(why) => desk.wish({ kind: 'make-critical', act: act.id, why }, 'Held for critical')}
-            />
-          )}
+          <HoldCritical desk={desk} act={act} />
         </>
       )}
     </>

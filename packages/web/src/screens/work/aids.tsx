@@ -1,8 +1,7 @@
 import type { AidView } from '@gudgeon/core/workbench';
 import { type FormEvent, useState } from 'react';
-import { TextField } from '../../bench/index.js';
+import { Pick, TextField } from '../../bench/index.js';
 import { noteChosen, offeredWords } from './kept.js';
-import { Pick } from './pick.js';
 import type { WorkDesk } from './use-work.js';
 
 /** What must not stay inside. Common practice, no source. */

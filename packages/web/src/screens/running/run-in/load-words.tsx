@@ -1,6 +1,6 @@
 import { proposeGauge } from '@gudgeon/core/workbench';
 import { useState } from 'react';
-import { Pick } from '../../work/pick.js';
+import { Pick } from '../../../bench/index.js';
 import type { RunInProps } from './run-in-props.js';
 
 const LOADS = ['none', 'a quarter', 'half', 'three quarters', 'full', 'changing'] as const;

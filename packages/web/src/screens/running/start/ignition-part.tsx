@@ -1,5 +1,6 @@
 import { type IgnitionAsked, ignitionView } from '@gudgeon/core/workbench';
-import { type FormEvent, useId, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
+import { FigureForm, type Taken } from '../../../bench/index.js';
 import { FigureView } from '../../../figures/index.js';
 import type { RunningDesk } from '../use-running.js';
 
@@ -7,6 +8,12 @@ import type { RunningDesk } from '../use-running.js';
 export function IgnitionPart({ desk }: { readonly desk: RunningDesk }) {
   const [asked, setAsked] = useState<IgnitionAsked>({});
   const view = useMemo(() => ignitionView(desk.bench, asked), [desk.bench, asked]);
+  /** What was asked stays in its field, beside the answer. */
+  const ask = (more: IgnitionAsked): Taken => {
+    const typed = Object.values(more).every((text) => text.trim() !== '');
+    if (typed) setAsked((before) => ({ ...before, ...more }));
+    return typed ? 'kept' : { fault: 'Type a figure with its unit.' };
+  };
   if (!view.known) return <p className="step-lead">{view.why}</p>;
   return (
     <>
@@ -37,15 +44,17 @@ export function IgnitionPart({ desk }: { readonly desk: RunningDesk }) {
             {words} <span className="soft">{origin}</span>
           </p>
         ))}
-        <Ask
+        <FigureForm
           name="Diameter of the damper at its mark"
-          example="165 mm"
-          ask={(damperDiameter) => setAsked((before) => ({ ...before, damperDiameter }))}
+          hint="With its unit, as in 165 mm"
+          button="Work it out"
+          take={(text) => ask({ damperDiameter: text })}
         />
-        <Ask
-          name="Timing as the lamp shows it (after dead centre with a minus)"
-          example="4 deg"
-          ask={(read) => setAsked((before) => ({ ...before, read }))}
+        <FigureForm
+          name="Timing as the lamp shows it"
+          hint="With its unit, as in 4 deg; after dead centre with a minus"
+          button="Work it out"
+          take={(text) => ask({ read: text })}
         />
         <dl className="answers-asked" aria-live="polite">
           {view.answers.map(({ name, value, working }) => (
@@ -64,38 +73,5 @@ export function IgnitionPart({ desk }: { readonly desk: RunningDesk }) {
         ))}
       </ul>
     </>
-  );
-}
-
-interface AskProps {
-  readonly name: string;
-  readonly example: string;
-  readonly ask: (text: string) => void;
-}
-function Ask({ name, example, ask }: AskProps) {
-  const id = useId();
-  const [text, setText] = useState('');
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    if (text.trim() !== '') ask(text.trim());
-  };
-  return (
-    <form className="field" onSubmit={submit} noValidate>
-      <label htmlFor={id}>{name}</label>
-      <div className="input-exact">
-        <input
-          id={id}
-          className="input"
-          autoComplete="off"
-          maxLength={40}
-          placeholder={example}
-          value={text}
-          onChange={(event) => setText(event.target.value)}
-        />
-        <button type="submit" className="button">
-          Work it out
-        </button>
-      </div>
-    </form>
   );
 }

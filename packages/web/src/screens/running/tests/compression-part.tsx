@@ -1,10 +1,9 @@
 import { type CompressionRowView, proposeCompression } from '@gudgeon/core/workbench';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { Finished, StrikeOut, Verdict, VerdictMark, verdictState } from '../../../bench/index.js';
+import { Finished, Pick, StrikeOut, Verdict, VerdictMark, verdictState } from '../../../bench/index.js';
 import { useWayOn } from '../../../shell/index.js';
 import { lastChosen, noteChosen } from '../../work/kept.js';
-import { Pick } from '../../work/pick.js';
 import { FigureEntry } from '../figure-entry.js';
 import { CylinderBar } from './cylinder-bar.js';
 import { limitOf, type TestsProps } from './tests-props.js';

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import { letGo } from '../../keys/index.js';
+import { letGo } from '../keys/index.js';
 
 interface PickProps {
   readonly name: string;
@@ -8,10 +8,12 @@ interface PickProps {
   readonly choose: (words: string) => void;
   /** Keys that pick them are named on the buttons: the first by 1, the second by 2. */
   readonly numbered?: boolean;
+  /** Pressed again, the chosen one is taken back: `choose` gets no words. */
+  readonly takenBack?: boolean;
 }
 
-/** Words that are offered as buttons, one tap each. */
-export function Pick({ name, choices, chosen, choose, numbered = false }: PickProps) {
+/** Words that are offered as buttons, one tap each; nothing is shown where there are none. */
+export function Pick({ name, choices, chosen, choose, numbered = false, takenBack = false }: PickProps) {
   const id = useId();
   if (choices.length === 0) return null;
   return (
@@ -27,7 +29,7 @@ export function Pick({ name, choices, chosen, choose, numbered = false }: PickPr
             className="button"
             aria-pressed={each === chosen}
             onClick={(event) => {
-              choose(each);
+              choose(takenBack && each === chosen ? '' : each);
               letGo(event);
             }}
           >
