@@ -22,6 +22,7 @@ export interface SharesShown {
 const WIDTH = 300;
 const ROW = 3;
 
+/** Bars side by side, the longest as wide as the figure; shares are numbers of one, words are shown as given. No parts: title and whole alone. */
 export function sharesFigure(shown: SharesShown, options: Shown = {}): Figure {
   const scale = scaleFor(WIDTH, options);
   const most = Math.max(...shown.parts.map(({ share }) => share), 0.01);

@@ -32,6 +32,7 @@ export interface Field {
 
 const numberText = (axis: Axis, value: number): string => formatNumber(value, axis.places);
 
+/** The rectangle that the curves have, in the units of the figure, once names and numbers of the axes have their room. Assumes axes with steps. */
 export function fieldOf(plot: Plot, { width, height, letter }: PlotSize): Field {
   const room = (axis: Axis) =>
     letter * (0.62 * Math.max(...stepsOf(axis).map((v) => numberText(axis, v).length)) + 0.8);

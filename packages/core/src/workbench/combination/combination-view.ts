@@ -24,6 +24,7 @@ const HEADLINES: Partial<Readonly<Record<SubjectId, string>>> = {
   balance: 'primary-couple',
 };
 
+/** All subjects, each judged with the scratch copy laid over engine and log; without data a subject is `no data`, never in. */
 export function combinationView(bench: Bench, scratch: Scratch, shownIn: ShownIn): CombinationView {
   const tried = triedOf(bench, scratch);
   const decided = decidedView(bench, shownIn);

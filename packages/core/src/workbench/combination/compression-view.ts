@@ -73,6 +73,7 @@ const OF_ENGINE = [
 ] as const;
 const OF_VEE = ['gasket-thickness-before', 'intake-face-angle', 'intake-gasket-change'] as const;
 
+/** One cylinder's stack and all ratios, as tried; a cylinder that the engine has not gives its first. `goal` is a wanted ratio to 1, for the ways back. */
 export function compressionView(
   bench: Bench,
   tried: Tried,

@@ -21,6 +21,7 @@ import { timingStock } from './timing-stock.js';
 import type { Tried } from './tried.js';
 import { askedOf } from './valve-room-asked.js';
 
+/** The lobe that is read or was read last, as degreed: figures in crank degrees with their doubt. Too few readings are `no data`. */
 export function degreeingView(bench: Bench, tried: Tried, shownIn: ShownIn, wish: DegreeingWish): DegreeingView {
   const { cam, stops } = combinationReadings(bench.state);
   const answer = degreeingOf(bench, tried);

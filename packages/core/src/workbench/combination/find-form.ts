@@ -56,6 +56,7 @@ export const stockGaskets = ({ engine }: Tried): readonly HeadGasketStock[] =>
     ({ count }) => count === undefined || count >= Math.max(1, engine.layout.banks.length),
   );
 
+/** "head gasket, 1.150 mm, price 18": thickness in the unit that the device shows; without a price none is named. */
 export const gasketWords = ({ name, thickness, price }: HeadGasketStock, shownIn: ShownIn): string =>
   `${name}, ${shownQuantity('length', thickness, shownIn)}${price === undefined ? '' : `, price ${price}`}`;
 

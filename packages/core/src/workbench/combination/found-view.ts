@@ -58,6 +58,7 @@ export function foundView(answer: FinderAnswer, shownIn: ShownIn, whole = true):
 const brokenOff = ({ feasible, raw }: FinderAnswer): string =>
   `${feasible} of ${raw} combinations kept everything when the search was cancelled; the rest was not looked at.`;
 
+/** Name of a found combination: the number of the option taken of each choice. The same within one search only. */
 export const foundId = ({ picked }: Pick<FoundCombination, 'picked'>): string => picked.join('-');
 
 function combinationOf(one: FoundCombination, shownIn: ShownIn): FoundCombinationView {

@@ -62,6 +62,7 @@ const OF_KIND = [
 ] as const;
 const OF_CYLINDER = ['gasket-thickness', 'deck-cut', 'head-cut'] as const;
 
+/** One valve's rocker and its pushrod trials, as tried; a valve that the engine has not gives its first. Lengths in the unit that the device shows. */
 export function rockersView(bench: Bench, tried: Tried, shownIn: ShownIn, wish: RockersWish): RockersView {
   const valve = valveOf(bench, wish.valve);
   const { trials: all } = combinationReadings(bench.state);

@@ -63,6 +63,7 @@ const OF_KIND = [
 /** A second curve shows how the need falls with the speed. */
 const LOWER = 0.8;
 
+/** Springs of one kind of valve at the highest speed asked for [rad/s inside]; without a valve named the one with the least margin is shown. */
 export function springsView(bench: Bench, tried: Tried, wish: SpringsWish, shownIn: ShownIn): SpringsView {
   const { kind } = wish;
   const answered = answeredFor(bench, tried, wish);

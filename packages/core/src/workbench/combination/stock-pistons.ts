@@ -23,6 +23,7 @@ export interface PistonsOfStock {
 }
 
 const kept = new WeakMap<Tried, PistonsOfStock>();
+/** Pistons on offer for what is tried, and those left out with the reason of each; worked out once for each scratch copy. */
 export function pistonsOfStock(tried: Tried): PistonsOfStock {
   const known = kept.get(tried) ?? sorted(tried);
   kept.set(tried, known);
@@ -98,6 +99,7 @@ function nameOf(grades: readonly PistonStock[]): string {
   return numbers.length === 0 ? name : `${name} ${numbers.join(' or ')}`;
 }
 
+/** "piston A-12, compression height 35.600 mm, crown 4.0 cm3, price 38"; what the sheet does not give is not named. */
 export function pistonWords({ grades, price }: PistonChoice, shownIn: ShownIn): string {
   const { compressionHeight, crownVolume } = grades[0]!;
   return [

@@ -18,6 +18,7 @@ const MOST_STEPS = 2000;
 /** A range ends on its end, whatever rounding says. */
 const ROUNDING = 1e-9;
 
+/** What a size counts for in the formulas: SI, of the choice it stands under [m, m³, rad, or 1 for a ratio]. */
 export const sizeValue = (size: Size): number => (typeof size === 'number' ? size : size.value);
 
 export const TITLES: Readonly<Record<ChoiceKind, string>> = {

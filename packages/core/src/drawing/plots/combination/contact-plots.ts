@@ -8,6 +8,7 @@ import { readerUnit } from './reader-units.js';
 /** Rounding of the closed valve [m]. */
 const DUST = 1e-12;
 
+/** Place of contact on the stem [m] and true ratio over valve lift [m], in the units of `system`. Assumes a path of one lift or more. */
 export function contactPlots(path: ContactPath, system: DisplaySystem): readonly Plot[] {
   const length = readerUnit('length', system);
   const lifts = path.valveLifts.map((lift) => length.of(Math.abs(lift) < DUST ? 0 : lift));
