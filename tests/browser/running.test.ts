@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { engineOf, SHEETS } from '../../packages/core/src/workbench/bench.suite.js';
 import { Builder } from '../../packages/core/src/workbench/work/work.suite.js';
+import { sendEntries } from '../send.js';
 import {
   accessibilityFaults,
   type Bench,
@@ -66,13 +67,7 @@ let sentBefore = 0;
 async function sendNew(): Promise<void> {
   const fresh = person.entries.slice(sentBefore);
   sentBefore = person.entries.length;
-  const entries = fresh.map(({ sequence: _sequence, receivedAt: _receivedAt, ...envelope }) => envelope);
-  const reply = await fetch(`${bench.address}/api/jobs/job/entries`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ entries }),
-  });
-  expect(await reply.text()).toContain('accepted');
+  await sendEntries(bench.address, fresh);
 }
 async function recorded(page: Page, kind: string): Promise<readonly unknown[]> {
   await page.getByText('All entries saved').waitFor();

@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { engineOf, SHEETS } from '../../packages/core/src/workbench/bench.suite.js';
 import { Builder } from '../../packages/core/src/workbench/work/work.suite.js';
+import { sendEntries } from '../send.js';
 import {
   accessibilityFaults,
   type Bench,
@@ -33,13 +34,7 @@ beforeAll(async () => {
   const card = { halfDone: '', loose: 'cap of main 2', missing: '', uncovered: 'the journals', doubt: '' };
   person.wish({ kind: 'leave', ...card });
   bench = await openBench();
-  const entries = person.entries.map(({ sequence: _sequence, receivedAt: _receivedAt, ...envelope }) => envelope);
-  const reply = await fetch(`${bench.address}/api/jobs/job/entries`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ entries }),
-  });
-  expect(await reply.text()).toContain('accepted');
+  await sendEntries(bench.address, person.entries);
   onPhone = await bench.device(phone, { touch: true });
 });
 afterAll(() => bench.close());

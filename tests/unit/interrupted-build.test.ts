@@ -7,29 +7,20 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Engine } from '@gudgeon/core/engine';
-import { type LogEntry, verifyChain } from '@gudgeon/core/record';
+import { verifyChain } from '@gudgeon/core/record';
 import { type Bench, openBench, workAt, workBenchView, workReturnView } from '@gudgeon/core/workbench';
 import type { EntriesReply } from '@gudgeon/server/api';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { engineOf, SHEETS } from '../../packages/core/src/workbench/bench.suite.js';
 import { playOne } from '../../packages/core/src/workbench/work/player.suite.js';
 import { Builder } from '../../packages/core/src/workbench/work/work.suite.js';
+import { sendEntries } from '../send.js';
 import { buildServer, type ServerProcess, startServer } from './server-process.js';
 
 const DEVICES = ['phone', 'tablet'] as const;
 const ACTS_BACK = 3;
 /** A start of the server costs a second of this computer. */
 const KILLED_AT = 4;
-
-async function send(server: ServerProcess, entries: readonly LogEntry[]): Promise<void> {
-  const sent = entries.map(({ sequence: _sequence, receivedAt: _receivedAt, ...envelope }) => envelope);
-  const reply = await fetch(`${server.url}/api/jobs/job/entries`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ entries: sent }),
-  });
-  if (reply.status !== 200) throw new Error(`the server refused: ${await reply.text()}`);
-}
 
 /** The bench of a device that was never here: all it knows is what the server has. */
 async function newcomer(server: ServerProcess, engine: Engine, before?: Bench) {
@@ -53,7 +44,7 @@ describe('a whole build that is interrupted after every act', () => {
       for (let act = playOne(person); act !== undefined; act = playOne(person)) {
         acts.push(...doneNow(person.bench).filter((one) => !acts.includes(one)));
         const fresh = person.entries.slice(known?.state.entries.length ?? 0);
-        await send(server, fresh);
+        await sendEntries(server.url, fresh);
         acted += 1;
         if (acted % KILLED_AT === 0) {
           await server.kill();

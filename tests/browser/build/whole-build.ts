@@ -5,6 +5,7 @@ import { NO_PREVIOUS, sealEntry } from '@gudgeon/core/record';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { engineOf, SHEETS } from '../../../packages/core/src/workbench/bench.suite.js';
+import { sendEntries } from '../../send.js';
 import { SIGNATURE } from './at-the-bench.js';
 import { Book } from './book.js';
 import { JOB, type Site } from './site.js';
@@ -27,12 +28,7 @@ export async function standTheSingle(address: string): Promise<Book> {
     },
     NO_PREVIOUS,
   );
-  const reply = await fetch(`${address}/api/jobs/job/entries`, {
-    method: 'POST',
-    headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ entries: [adopted] }),
-  });
-  expect(await reply.text()).toContain('accepted');
+  await sendEntries(address, [adopted]);
   const book = new Book(address, engineOf(SHEETS.single));
   await book.read();
   return book;
