@@ -1,10 +1,8 @@
 import type { Cell } from '@gudgeon/core/workbench';
 import { memo, useEffect } from 'react';
-import { Armed, NumberEntry, say } from '../../bench/index.js';
+import { Armed, type EntryMode, EntryModes, NumberEntry, SILENCE, say, useEntryMode } from '../../bench/index.js';
 import { letGo } from '../../keys/index.js';
-import { EntryModes, SILENCE } from './entry-modes.js';
 import { LastReading } from './last-reading.js';
-import { type EntryMode, useEntryMode } from './use-entry-mode.js';
 import type { SheetDesk } from './use-sheet-desk.js';
 
 interface EntryDeskProps {

@@ -1,7 +1,6 @@
 import type { Cell, FindingView, WorksheetRow } from '@gudgeon/core/workbench';
 import { useEffect } from 'react';
-import { say, VerdictMark } from '../../bench/index.js';
-import { StrikeReading } from './strike-reading.js';
+import { StrikeReading, say, VerdictMark } from '../../bench/index.js';
 import type { SheetDesk } from './use-sheet-desk.js';
 
 const RANK = ['out', 'check again', 'near', 'in', 'no data'] as const;

@@ -1,7 +1,6 @@
 import type { Cell } from '@gudgeon/core/workbench';
-import { ActButton } from '../../bench/index.js';
+import { ActButton, StrikeReading } from '../../bench/index.js';
 import { type Action, useActions } from '../../keys/index.js';
-import { StrikeReading } from './strike-reading.js';
 import type { SheetDesk } from './use-sheet-desk.js';
 import { nextEmpty } from './walk.js';
 

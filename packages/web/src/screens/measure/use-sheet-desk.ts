@@ -9,9 +9,9 @@ import {
   worksheetView,
 } from '@gudgeon/core/workbench';
 import { useCallback, useMemo, useState } from 'react';
+import type { EntryMode } from '../../bench/index.js';
 import { useShownWidth } from '../../figures/index.js';
 import { type Recorder, today, useShownIn } from '../../shell/index.js';
-import type { EntryMode } from './use-entry-mode.js';
 import { nextEmpty } from './walk.js';
 
 /** One worksheet with what the person is doing at it. */

@@ -1,7 +1,5 @@
 import { type ReactNode, useState } from 'react';
-import { Armed, NumberEntry, Pick } from '../../bench/index.js';
-import { EntryModes, SILENCE } from '../measure/entry-modes.js';
-import { useEntryMode } from '../measure/use-entry-mode.js';
+import { Armed, EntryModes, NumberEntry, Pick, SILENCE, useEntryMode } from '../../bench/index.js';
 import { lastChosen, noteChosen } from '../work/kept.js';
 
 interface FigureEntryProps {

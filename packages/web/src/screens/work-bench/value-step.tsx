@@ -1,8 +1,6 @@
 import { useState } from 'react';
-import { ActButton, Armed, NumberEntry, Pick } from '../../bench/index.js';
+import { ActButton, Armed, EntryModes, NumberEntry, Pick, SILENCE, useEntryMode } from '../../bench/index.js';
 import { type Action, useActions } from '../../keys/index.js';
-import { EntryModes, SILENCE } from '../measure/entry-modes.js';
-import { useEntryMode } from '../measure/use-entry-mode.js';
 import { actName } from '../work/act-words.js';
 import { lastChosen, noteChosen } from '../work/kept.js';
 import { MethodPick } from './method-pick.js';

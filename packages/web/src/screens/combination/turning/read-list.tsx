@@ -1,6 +1,6 @@
 import type { ReadRow } from '@gudgeon/core/workbench';
 import { useState } from 'react';
-import { StrikeReading } from '../../measure/strike-reading.js';
+import { StrikeReading } from '../../../bench/index.js';
 
 interface ReadListProps {
   readonly title: string;

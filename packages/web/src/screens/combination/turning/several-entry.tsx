@@ -1,8 +1,6 @@
 import { type ReactNode, useState } from 'react';
 import type { Gate } from '../../../bench/index.js';
-import { Armed, NumberEntry } from '../../../bench/index.js';
-import { EntryModes, SILENCE } from '../../measure/entry-modes.js';
-import { type EntryMode, useEntryMode } from '../../measure/use-entry-mode.js';
+import { Armed, type EntryMode, EntryModes, NumberEntry, SILENCE, useEntryMode } from '../../../bench/index.js';
 
 /** One of the numbers that are keyed one after the other for a reading. */
 export interface AskedNumber {

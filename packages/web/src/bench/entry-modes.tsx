@@ -1,4 +1,4 @@
-import { letGo } from '../../keys/index.js';
+import { letGo } from '../keys/index.js';
 import type { EntryMode } from './use-entry-mode.js';
 
 /** A gauge that sends no Enter is heard out for this long [ms]. */
