@@ -8,7 +8,7 @@ export default defineConfig({
   resolve: { conditions: ['source'] },
   ssr: { resolve: { conditions: ['source'], externalConditions: ['source'] } },
   test: {
-    include: ['packages/core/src/{quantity,calc}/**/*.test.ts'],
+    include: [`packages/core/src/${process.env.GUDGEON_MUTATION_TESTS ?? '{quantity,calc}'}/**/*.test.ts`],
     exclude: ['**/uncertainty-walk.test.ts', '**/fuzz.test.ts', '**/node_modules/**'],
     testTimeout: 30_000,
   },

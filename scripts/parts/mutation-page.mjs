@@ -25,6 +25,7 @@ export function mutationText(figures) {
     'Made from docs/mutation.json; do not edit. `npm run mutation` changes the code of `quantity` and `calc` in small ways and counts how many of the',
     'changes a test notices; it takes hours on two cores, so `npm run mutation -- calc/crank calc/cam` measures some rooms and keeps the figures of the others.',
     '',
+    'A room answers for itself: its changes are tried with its own tests, the reference rows of its entries among them.',
     'Left out: entries of the catalogue (data sheets, whose examples a test computes), index files, and values made once when a file is',
     'loaded. The fuzzers and the walk that compares derivatives with random draws do not take part, so the true score is a little higher.',
     '',

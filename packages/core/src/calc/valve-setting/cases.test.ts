@@ -1,0 +1,4 @@
+import { proveEntries } from '../case-rows.suite.js';
+import { valveSettingCalculations } from './entries/index.js';
+
+proveEntries(valveSettingCalculations);
