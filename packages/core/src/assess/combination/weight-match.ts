@@ -7,24 +7,46 @@ import { answered, type Naming, type Part, told } from './answering.js';
 import { cylinderNumbersOf } from './bobweights.js';
 import { RECIPROCATING } from './crank-throws.js';
 import { computed, difference } from './look.js';
-import type { Makeup } from './model.js';
+import type { GivenFigure, Makeup } from './model.js';
 
 const PARTS = [...RECIPROCATING, 'rod-big-end-mass'] as const;
 
 /** Spread of each part that was weighed cylinder by cylinder. */
 export const weightMatchParts = (makeup: Makeup): readonly Part[] => PARTS.map((part) => matchOf(makeup, part));
 
+interface Match {
+  /** What it follows from: the masses, and the limit if there is one. */
+  readonly on: readonly (GivenFigure | undefined)[];
+  readonly match: Part;
+}
+/** By the first mass: while a slider moves something else, the weights match as before. */
+const MATCHES = new WeakMap<GivenFigure, Match>();
+const LIMIT = 'mass-match-most';
+
 function matchOf(makeup: Makeup, part: string): Part {
-  const cylinders = cylinderNumbersOf(makeup.engine);
-  const weighed = cylinders.filter((cylinder) => {
+  const weighed = cylinderNumbersOf(makeup.engine).flatMap((cylinder): readonly Weighed[] => {
     const own = makeup.figures.get(figureKey(part, cylinder));
-    return own !== undefined && own.origin !== 'sheet';
+    return own === undefined || own.origin === 'sheet' ? [] : [{ cylinder, own }];
   });
-  if (weighed.length < 2) return { figures: [], computed: [] };
+  const [first] = weighed;
+  if (first === undefined || weighed.length < 2) return { figures: [], computed: [] };
+  const on = [...weighed.map(({ own }) => own), makeup.figures.get(LIMIT)];
+  const known = MATCHES.get(first.own);
+  if (known?.on.length === on.length && known.on.every((one, at) => one === on[at])) return known.match;
+  const match = newMatch(makeup, part, weighed);
+  MATCHES.set(first.own, { on, match });
+  return match;
+}
+
+interface Weighed {
+  readonly cylinder: number;
+  readonly own: GivenFigure;
+}
+function newMatch(makeup: Makeup, part: string, weighed: readonly Weighed[]): Part {
   const found = computed(makeup, undefined, (look) =>
-    Object.fromEntries(weighed.map((cylinder) => [`${cylinder}`, look.read(part, cylinder)])),
+    Object.fromEntries(weighed.map(({ cylinder }) => [`${cylinder}`, look.read(part, cylinder)])),
   );
-  const masses = weighed.map((cylinder) => found.values.get(`${cylinder}`)!);
+  const masses = weighed.map(({ cylinder }) => found.values.get(`${cylinder}`)!);
   const values = masses.map(({ value }) => value as Mass);
   const { leastAt, mostAt, least } = spreadOf(values);
   const title = figureKind(part)?.title ?? part;
@@ -32,9 +54,11 @@ function matchOf(makeup: Makeup, part: string): Part {
     key: `${part}-spread`,
     name: `${title}, heaviest less lightest`,
     quantity: 'mass',
-    high: 'mass-match-most',
+    high: LIMIT,
   };
-  const off = removals(values, least as Mass).map((mass, at) => `cylinder ${weighed[at]} ${told('mass', mass)}`);
+  const off = removals(values, least as Mass).map(
+    (mass, at) => `cylinder ${weighed[at]!.cylinder} ${told('mass', mass)}`,
+  );
   return {
     figures: [answered(makeup, naming, difference(masses[mostAt - 1]!, masses[leastAt - 1]!))],
     computed: [found],

@@ -43,14 +43,40 @@ export function inputViews(tried: Tried, wishes: readonly InputWish[], shownIn: 
   });
 }
 
+type Given = Pick<GivenFigure, 'value' | 'origin' | 'from'>;
+interface Kept {
+  readonly base: Given;
+  readonly shownIn: ShownIn;
+  readonly view: InputView;
+}
+/** By figure and key: while a slider moves, all figures but one stand as they were. */
+const views = new WeakMap<Given, Map<string, Kept>>();
+
 function inputView(tried: Tried, kind: FigureKindOf, key: string, spot: Spot | undefined, shownIn: ShownIn): InputView {
   const bare = kind.key;
   const given = figure(tried, bare, spot) ?? (PLANNED.has(bare) ? NOTHING_PLANNED : undefined);
+  if (given === undefined) return madeView(kind, key, undefined, undefined, shownIn);
+  const base = figure(tried.before, bare, spot) ?? (PLANNED.has(bare) ? NOTHING_PLANNED : given);
+  const ofFigure = views.get(given) ?? new Map<string, Kept>();
+  views.set(given, ofFigure);
+  const kept = ofFigure.get(key);
+  if (kept?.base === base && kept.shownIn === shownIn) return kept.view;
+  const view = madeView(kind, key, given, base, shownIn);
+  ofFigure.set(key, { base, shownIn, view });
+  return view;
+}
+
+function madeView(
+  kind: FigureKindOf,
+  key: string,
+  given: Given | undefined,
+  base: Given | undefined,
+  shownIn: ShownIn,
+): InputView {
   const own = { key, title: titleOfFigure(key), meaning: kind.meaning };
   if (kind.choices) return { ...own, ...chosen(kind.choices, given), unit: '', choices: kind.choices };
   const { unit } = shownWay(kind.quantity, shownIn);
-  if (given === undefined) return { ...own, value: '', unit, origin: 'missing', from: '' };
-  const base = figure(tried.before, bare, spot) ?? (PLANNED.has(bare) ? NOTHING_PLANNED : given);
+  if (given === undefined || base === undefined) return { ...own, value: '', unit, origin: 'missing', from: '' };
   const slider = sliderOf(kind, base.value, given.value, shownIn);
   return {
     ...own,
@@ -61,14 +87,14 @@ function inputView(tried: Tried, kind: FigureKindOf, key: string, spot: Spot | u
   };
 }
 
-const NOTHING_PLANNED: Pick<GivenFigure, 'value' | 'origin' | 'from'> = {
+const NOTHING_PLANNED: Given = {
   value: 0,
   origin: 'assumed',
   from: 'nothing is planned',
 };
-const from = ({ origin, from: words }: Pick<GivenFigure, 'origin' | 'from'>) => ({ origin, from: words });
+const from = ({ origin, from: words }: Given) => ({ origin, from: words });
 
-function chosen(choices: readonly string[], given: Pick<GivenFigure, 'value' | 'origin' | 'from'> | undefined) {
+function chosen(choices: readonly string[], given: Given | undefined) {
   if (given === undefined) return { value: '', origin: 'missing', from: '' };
   return { value: choices[given.value] ?? '', ...from(given) };
 }

@@ -38,6 +38,15 @@ export function triedOf(bench: Bench, scratch: Scratch): Tried {
 }
 
 const hasty = new WeakMap<Tried, Tried>();
+const sures = new WeakMap<GivenFigure, GivenFigure>();
+
+/** One and the same copy each time, so that what follows from a figure that is not moved can be kept by it. */
+function sure(one: GivenFigure): GivenFigure {
+  if (one.u === undefined || one.u === 0) return one;
+  const known = sures.get(one) ?? { ...one, u: 0 };
+  sures.set(one, known);
+  return known;
+}
 
 /**
  * The same figures as if each were sure, for the moment in which a hand moves a slider: values follow at once, doubts and chances when
@@ -47,8 +56,8 @@ export function asIfSure(tried: Tried): Tried {
   const known = hasty.get(tried);
   if (known !== undefined) return known;
   const figures = new Map<string, GivenFigure>();
-  for (const [key, one] of tried.figures) figures.set(key, one.u === undefined || one.u === 0 ? one : { ...one, u: 0 });
-  const sure = { ...tried, figures };
-  hasty.set(tried, sure);
-  return sure;
+  for (const [key, one] of tried.figures) figures.set(key, sure(one));
+  const all = { ...tried, figures };
+  hasty.set(tried, all);
+  return all;
 }

@@ -99,6 +99,7 @@ function More({ input, hand }: InputRowProps) {
 
 /** Views are made anew with each move: only a row that reads otherwise is drawn again. */
 function sameRow(a: InputRowProps, b: InputRowProps): boolean {
+  if (a.hand === b.hand && a.input === b.input) return true;
   const { slider: one, ...own } = a.input;
   const { slider: other, ...fresh } = b.input;
   return (
