@@ -106,4 +106,14 @@ describe('measured parts in the answers', () => {
     expect(answerIn(found, 'piston-mass-spread')?.value).toBeCloseTo(0.0045, 9);
     expect(found.working.join('\n')).toContain('cylinder 1 0.0 g, cylinder 2 4.5 g, cylinder 3 1.0 g');
   });
+  it('masses follow what is tried after they were weighed: one mass, one limit, and back', () => {
+    const assessment = measured(['piston-mass', '1', '600.0 g'], ['piston-mass', '2', '604.5 g']);
+    const spread = (...tried: readonly (readonly [key: string, value: number])[]) =>
+      answerIn(balanceOf(makeupOf(vee, assessment, [], new Map(tried))), 'piston-mass-spread');
+    expect(spread()?.value).toBeCloseTo(0.0045, 9);
+    expect(spread(['piston-mass', 0.602])?.value).toBe(0);
+    expect(spread(['piston-mass@2', 0.603])?.value).toBeCloseTo(0.003, 9);
+    expect(spread(['mass-match-most', 0.005])).toMatchObject({ verdict: 'in', limit: { high: 0.005 } });
+    expect(spread()).toMatchObject({ verdict: 'out', limit: { high: 0.002 } });
+  });
 });

@@ -7,6 +7,7 @@ import { answered, type Naming, type Part, told } from './answering.js';
 import { cylinderNumbersOf } from './bobweights.js';
 import { RECIPROCATING } from './crank-throws.js';
 import { computed, difference } from './look.js';
+import { figure } from './makeup.js';
 import type { GivenFigure, Makeup } from './model.js';
 
 const PARTS = [...RECIPROCATING, 'rod-big-end-mass'] as const;
@@ -15,7 +16,7 @@ const PARTS = [...RECIPROCATING, 'rod-big-end-mass'] as const;
 export const weightMatchParts = (makeup: Makeup): readonly Part[] => PARTS.map((part) => matchOf(makeup, part));
 
 interface Match {
-  /** What it follows from: the masses, and the limit if there is one. */
+  /** What it follows from: each mass weighed, the mass that counts in its stead, and the limit if there is one. */
   readonly on: readonly (GivenFigure | undefined)[];
   readonly match: Part;
 }
@@ -30,7 +31,9 @@ function matchOf(makeup: Makeup, part: string): Part {
   });
   const [first] = weighed;
   if (first === undefined || weighed.length < 2) return { figures: [], computed: [] };
-  const on = [...weighed.map(({ own }) => own), makeup.figures.get(LIMIT)];
+  // A mass tried for all cylinders counts before those that were weighed, so the weighed ones alone do not tell.
+  const counted = weighed.map(({ cylinder }) => figure(makeup, part, cylinder));
+  const on = [...weighed.map(({ own }) => own), ...counted, figure(makeup, LIMIT)];
   const known = MATCHES.get(first.own);
   if (known?.on.length === on.length && known.on.every((one, at) => one === on[at])) return known.match;
   const match = newMatch(makeup, part, weighed);
