@@ -1,21 +1,16 @@
-import { readFileSync } from 'node:fs';
 import type { StoredEnvelope } from '@gudgeon/core/record';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { engineOf, SHEETS } from '../../packages/core/src/workbench/bench.suite.js';
-import { Builder } from '../../packages/core/src/workbench/work/work.suite.js';
 import { sendEntries } from '../send.js';
 import { accessibilityFaults, type Bench, expectFits, expectQuiet, openBench, pastBounce, phone } from './harness.js';
+import { singleAtCrankshaft } from './single.js';
 
 let bench: Bench;
 const engine = '/engine/job';
 
 /** The small engine, at the first act of its crankshaft. */
 beforeAll(async () => {
-  const person = new Builder(engineOf(SHEETS.single));
-  const text = readFileSync(new URL(`../../sheets/${SHEETS.single}.yaml`, import.meta.url), 'utf8');
-  person.append({ kind: 'sheet-adopted', data: { name: 'skelbeck', text, reason: 'put on the stand' } });
-  person.begin('crankshaft');
+  const person = singleAtCrankshaft();
   bench = await openBench();
   await sendEntries(bench.address, person.entries);
 });

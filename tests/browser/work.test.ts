@@ -1,9 +1,6 @@
-import { readFileSync } from 'node:fs';
 import type { StoredEnvelope } from '@gudgeon/core/record';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { engineOf, SHEETS } from '../../packages/core/src/workbench/bench.suite.js';
-import { Builder } from '../../packages/core/src/workbench/work/work.suite.js';
 import { sendEntries } from '../send.js';
 import {
   accessibilityFaults,
@@ -18,6 +15,7 @@ import {
   phone,
   picture,
 } from './harness.js';
+import { singleAtCrankshaft } from './single.js';
 
 let bench: Bench;
 let onPhone: Device;
@@ -25,10 +23,7 @@ const engine = '/engine/job';
 
 /** A book of the small engine that begins at the crankshaft: one act done and held for critical, and a card left. */
 beforeAll(async () => {
-  const person = new Builder(engineOf(SHEETS.single));
-  const text = readFileSync(new URL(`../../sheets/${SHEETS.single}.yaml`, import.meta.url), 'utf8');
-  person.append({ kind: 'sheet-adopted', data: { name: 'skelbeck', text, reason: 'put on the stand' } });
-  person.begin('crankshaft');
+  const person = singleAtCrankshaft();
   person.wish({ kind: 'make-critical', act: 'saddles-wiped', why: 'grit was found there before' });
   person.felt('saddles-wiped', 'dry, no lint');
   const card = { halfDone: '', loose: 'cap of main 2', missing: '', uncovered: 'the journals', doubt: '' };

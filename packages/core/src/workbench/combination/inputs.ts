@@ -45,24 +45,23 @@ export function inputViews(tried: Tried, wishes: readonly InputWish[], shownIn: 
 
 type Given = Pick<GivenFigure, 'value' | 'origin' | 'from'>;
 interface Kept {
-  readonly base: Given;
   readonly shownIn: ShownIn;
   readonly view: InputView;
 }
-/** By figure and key: while a slider moves, all figures but one stand as they were. */
+/** By figure and key: while a slider moves, all figures but one stand as they were. A figure of the log has one base, and what is tried is made anew. */
 const views = new WeakMap<Given, Map<string, Kept>>();
 
 function inputView(tried: Tried, kind: FigureKindOf, key: string, spot: Spot | undefined, shownIn: ShownIn): InputView {
   const bare = kind.key;
   const given = figure(tried, bare, spot) ?? (PLANNED.has(bare) ? NOTHING_PLANNED : undefined);
   if (given === undefined) return madeView(kind, key, undefined, undefined, shownIn);
-  const base = figure(tried.before, bare, spot) ?? (PLANNED.has(bare) ? NOTHING_PLANNED : given);
   const ofFigure = views.get(given) ?? new Map<string, Kept>();
   views.set(given, ofFigure);
   const kept = ofFigure.get(key);
-  if (kept?.base === base && kept.shownIn === shownIn) return kept.view;
+  if (kept?.shownIn === shownIn) return kept.view;
+  const base = figure(tried.before, bare, spot) ?? (PLANNED.has(bare) ? NOTHING_PLANNED : given);
   const view = madeView(kind, key, given, base, shownIn);
-  ofFigure.set(key, { base, shownIn, view });
+  ofFigure.set(key, { shownIn, view });
   return view;
 }
 
